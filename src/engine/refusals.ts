@@ -1,0 +1,47 @@
+import type { Refusal } from "./result";
+
+/** Every reason a method can give for not answering, said once. `what` names the quantity in plain words. */
+
+export const tooFew = (what: string, needed: number, got: number): Refusal => ({
+  code: "tooFew",
+  message: `At least ${needed} ${what} are needed; there ${got === 1 ? "is" : "are"} ${got}.`,
+  facts: { what, needed, got },
+});
+
+export const notPositive = (what: string, value: number): Refusal => ({
+  code: "notPositive",
+  message: `${sentence(what)} must be above zero; ${value} is not.`,
+  facts: { what, value },
+});
+
+export const negative = (what: string, value: number): Refusal => ({
+  code: "negative",
+  message: `${sentence(what)} cannot be below zero; ${value} is.`,
+  facts: { what, value },
+});
+
+export const outOfRange = (what: string, low: number, high: number, value: number): Refusal => ({
+  code: "outOfRange",
+  message: `${sentence(what)} must be from ${low} to ${high}; ${value} is not.`,
+  facts: { what, low, high, value },
+});
+
+export const noSpread = (what: string): Refusal => ({
+  code: "noSpread",
+  message: `All ${what} are equal, so there is no spread to compare with. Check for copied data.`,
+  facts: { what },
+});
+
+export const notFinite = (what: string): Refusal => ({
+  code: "notFinite",
+  message: `${sentence(what)} must be a number.`,
+  facts: { what },
+});
+
+export const unequalLengths = (first: string, second: string, lengths: readonly [number, number]): Refusal => ({
+  code: "unequalLengths",
+  message: `${sentence(first)} and ${second} must be equally many; there are ${lengths[0]} and ${lengths[1]}.`,
+  facts: { first, second, firstCount: lengths[0], secondCount: lengths[1] },
+});
+
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
