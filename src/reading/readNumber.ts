@@ -1,0 +1,51 @@
+import { type Cell, isCellError } from "./grid";
+import { convert, type Unit, unitOf } from "./units";
+import { absenceWords } from "./vocabulary";
+
+/** What one cell says where a number is expected. */
+export type NumberReading =
+  | { readonly kind: "number"; readonly value: number; readonly remark: string | null }
+  | { readonly kind: "empty" }
+  | { readonly kind: "unread"; readonly code: UnreadCode; readonly why: string };
+
+export type UnreadCode = "absent" | "text" | "error" | "boolean" | "unit" | "notPositive" | "unitSlip";
+
+/**
+ * A cell as a number in `unit`. Numbers typed as text are understood ("182 cm", "1.82 m", "182,5") and told in
+ * `remark`; nothing is guessed: what has two meanings or none stays unread, with the reason.
+ */
+export function readNumber(cell: Cell, unit: Unit | null): NumberReading {
+  if (cell === null) return { kind: "empty" };
+  if (typeof cell === "number") return { kind: "number", value: cell, remark: null };
+  if (typeof cell === "boolean") return unread("boolean", `${cell ? "TRUE" : "FALSE"} is not a number.`);
+  if (isCellError(cell)) return unread("error", `The cell shows the error ${cell.error}.`);
+
+  const text = cell.replace(/[\u00a0\u202f]/g, " ").trim();
+  if (text === "") return { kind: "empty" };
+  const absence = absenceWords[text.toLowerCase()];
+  if (absence !== undefined) return unread("absent", `“${shorten(text)}” stands for ${absence}: no trial.`);
+
+  const match = /^([+-]?\d+(?:[.,]\d+)?)\s*([^\d\s].*)?$/.exec(text);
+  if (!match) return unread("text", `“${shorten(text)}” is text; a number is needed.`);
+  if (/^[+-]?[1-9]\d{0,2}[.,]\d{3}$/.test(match[1]!)) {
+    return unread("text", `“${shorten(text)}” could be thousands or decimals; type it as a number.`);
+  }
+  const value = Number(match[1]!.replace(",", "."));
+  const spelling = match[2];
+  if (spelling === undefined) return { kind: "number", value, remark: `Text “${shorten(text)}” was read as ${value}.` };
+
+  const given = unitOf(spelling);
+  if (!given) return unread("text", `“${shorten(text)}” is text; a number is needed.`);
+  if (!unit) return unread("unit", `“${shorten(text)}” carries a unit, but the column's unit is not set.`);
+  const converted = convert(value, given, unit);
+  if (converted === null)
+    return unread("unit", `“${shorten(text)}” is in ${given.symbol}, the column in ${unit.symbol}.`);
+  // The product of two decimal factors is rounded to the digits a tape can give, so that 1.82 m is 182 cm.
+  const rounded = Number(converted.toPrecision(12));
+  return { kind: "number", value: rounded, remark: `Text “${shorten(text)}” was read as ${rounded} ${unit.symbol}.` };
+}
+
+const unread = (code: UnreadCode, why: string): NumberReading => ({ kind: "unread", code, why });
+
+/** Long cell text is quoted by its beginning only. */
+export const shorten = (text: string): string => (text.length > 24 ? `${text.slice(0, 23)}…` : text);

@@ -1,0 +1,57 @@
+/** The words by which coaches head their columns, English and German, in lower case. */
+export const headingWords = {
+  athlete: [
+    "athlete",
+    "athletes",
+    "name",
+    "player",
+    "players",
+    "athletin",
+    "athlet",
+    "spielerin",
+    "spieler",
+    "surname",
+  ],
+  side: ["side", "leg", "limb", "foot", "arm", "hand", "seite", "bein", "fuß", "fuss"],
+  attempt: ["trial", "attempt", "try", "jump no", "trial no", "attempt no", "versuch", "nr", "no", "set"],
+  date: ["date", "day", "session", "datum", "tag"],
+  test: ["test", "exercise", "task", "übung"],
+  result: ["result", "distance", "value", "score", "weite", "ergebnis", "wert", "mark", "best"],
+} as const;
+
+export const leftWords = ["left", "lft", "lt", "l", "links", "li"] as const;
+export const rightWords = ["right", "rgt", "rt", "r", "rechts", "re"] as const;
+
+/** What coaches type for a trial that was not done or did not count. Each is a missing trial, never a zero. */
+export const absenceWords: Readonly<Record<string, string>> = {
+  "-": "a dash",
+  "–": "a dash",
+  "—": "a dash",
+  x: "a mark for no valid trial",
+  dns: "did not start",
+  dnf: "did not finish",
+  dnt: "did not test",
+  "n/a": "not available",
+  na: "not available",
+  nt: "no trial",
+  inj: "injured",
+  injured: "injured",
+  injury: "injured",
+  ill: "ill",
+  sick: "ill",
+  abs: "absent",
+  absent: "absent",
+  foul: "a foul",
+  verletzt: "injured",
+  krank: "ill",
+};
+
+export type Side = "left" | "right";
+
+/** The side a word names, "left" for "L", "links" ..; null where it names none. */
+export function sideOf(word: string): Side | null {
+  const wanted = word.trim().toLowerCase().replace(/\.$/, "");
+  if ((leftWords as readonly string[]).includes(wanted)) return "left";
+  if ((rightWords as readonly string[]).includes(wanted)) return "right";
+  return null;
+}
