@@ -44,4 +44,16 @@ export const unequalLengths = (first: string, second: string, lengths: readonly 
   facts: { first, second, firstCount: lengths[0], secondCount: lengths[1] },
 });
 
+export const missing = (what: string): Refusal => ({
+  code: "missing",
+  message: `${sentence(what)} is missing.`,
+  facts: { what },
+});
+
+export const agreementUndefined = (): Refusal => ({
+  code: "agreementUndefined",
+  message: "Everybody has the same side larger both times, so agreement beyond chance cannot be told.",
+  facts: {},
+});
+
 const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
