@@ -1,0 +1,10 @@
+import "@univerjs/design/lib/index.css";
+import "@univerjs/ui/lib/index.css";
+import "@univerjs/docs-ui/lib/index.css";
+import "@univerjs/sheets-ui/lib/index.css";
+import "@univerjs/sheets-formula-ui/lib/index.css";
+import "@univerjs/sheets-numfmt-ui/lib/index.css";
+import "@univerjs/sheets-table-ui/lib/index.css";
+import "@univerjs/sheets-note-ui/lib/index.css";
+import "@univerjs/sheets-conditional-formatting-ui/lib/index.css";
+import "@univerjs/sheets-data-validation-ui/lib/index.css";

@@ -1,0 +1,2 @@
+export { type OpenedXlsx, openXlsx } from "./read";
+export { XlsxRefusal } from "./refusal";

@@ -1,0 +1,119 @@
+import { type IStyleData, type IWorkbookData, LocaleType } from "@univerjs/core";
+import type { ISheetNote } from "@univerjs/sheets-note";
+import type { ITableJson } from "@univerjs/sheets-table";
+import { openPackage, type WorkbookPackage } from "../package/workbookPackage";
+import { childOf, childrenOf, textOf, truthOf, type XmlElement } from "../package/xml";
+import { XlsxRefusal } from "../refusal";
+import { cellReader } from "./cells";
+import { readColours } from "./colours";
+import { readConditionalFormats } from "./conditionalFormats";
+import { readDataValidations } from "./dataValidations";
+import { readNames } from "./names";
+import { readNotes } from "./notes";
+import { noticesOf } from "./notices";
+import { readSheet } from "./sheet";
+import { readStyles } from "./styles";
+import { readTable } from "./tables";
+
+/** A workbook read from a file: the engine's snapshot, and a sentence for each thing that did not come along. */
+export type OpenedXlsx = { readonly workbook: Partial<IWorkbookData>; readonly notices: readonly string[] };
+
+/**
+ * Reads an .xlsx file. `name` is the workbook's, without ".xlsx".
+ * Throws an `XlsxRefusal` for a file that is none, is damaged, is harmful, or is beyond what a sheet holds.
+ */
+export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
+  const file = openPackage(bytes);
+  const source = file.xml(file.workbookPath)!;
+  const colours = readColours(firstLinked(file, file.workbookPath, "theme"));
+  const styles = readStyles(firstLinked(file, file.workbookPath, "styles"), colours);
+  const strings = firstLinked(file, file.workbookPath, "sharedStrings");
+  const texts = childrenOf(strings, "si").map(textOf);
+  const paths = new Map(file.linksOf(file.workbookPath).map((link) => [link.id, link.target]));
+
+  const used: Record<string, IStyleData> = {};
+  const styleId = (index: number) => {
+    const look = styles.cells[index];
+    if (!look || Object.keys(look).length === 0) return undefined;
+    used[`look-${index}`] = look;
+    return `look-${index}`;
+  };
+
+  const sheets: NonNullable<IWorkbookData["sheets"]> = {};
+  const tables: Record<string, { tables: ITableJson[] }> = {};
+  const notes: Record<string, Record<number, Record<number, ISheetNote>>> = {};
+  const formats: Record<string, unknown> = {};
+  const rules: Record<string, unknown> = {};
+  let formatsLeft = 0;
+
+  const listed = childrenOf(childOf(source, "sheets"), "sheet");
+  const worksheets = listed
+    .map((entry, index) => ({ entry, id: `sheet-${index + 1}`, path: paths.get(entry.attributes.id ?? "") ?? "" }))
+    .filter(({ path }) => isWorksheet(file, path));
+  for (const { entry, id, path } of worksheets) {
+    const identity = {
+      id,
+      name: entry.attributes.name ?? id,
+      hidden: (entry.attributes.state ?? "visible") !== "visible",
+    };
+    const parse = (consumers: { row: (row: XmlElement) => void }) => file.xml(path, consumers)!;
+    const sheet = readSheet(parse, identity, cellReader(texts, styleId), styleId, colours);
+    sheets[id] = sheet.data;
+    tables[id] = {
+      tables: file
+        .linked(path, "table")
+        .flatMap((part) => elementOf(file, part))
+        .map(readTable),
+    };
+    notes[id] = Object.assign(
+      {},
+      ...file
+        .linked(path, "comments")
+        .flatMap((part) => elementOf(file, part))
+        .map(readNotes),
+    );
+    const { rules: conditional, left } = readConditionalFormats(sheet.xml, styles.conditional, colours);
+    formats[id] = conditional;
+    formatsLeft += left;
+    rules[id] = readDataValidations(sheet.xml);
+  }
+  if (worksheets.length === 0) throw new XlsxRefusal("This workbook has no worksheet that can be opened.");
+
+  const ids = listed.map((_, index) => `sheet-${index + 1}`);
+  const workbook: Partial<IWorkbookData> = {
+    id: "workbook",
+    name,
+    locale: LocaleType.EN_US,
+    styles: used,
+    defaultStyle: styles.plain,
+    sheetOrder: worksheets.map(({ id }) => id),
+    sheets,
+    resources: [
+      { name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(readNames(source, ids)) },
+      { name: "SHEET_TABLE_PLUGIN", data: JSON.stringify(tables) },
+      { name: "SHEET_NOTE_PLUGIN", data: JSON.stringify(notes) },
+      { name: "SHEET_CONDITIONAL_FORMATTING_PLUGIN", data: JSON.stringify(formats) },
+      { name: "SHEET_DATA_VALIDATION_PLUGIN", data: JSON.stringify(rules) },
+    ],
+  };
+  const usesOldDates = truthOf(childOf(source, "workbookPr"), "date1904");
+  if (usesOldDates)
+    throw new XlsxRefusal(
+      "This workbook counts its dates from 1904. Switch that off in your spreadsheet program and save.",
+    );
+  return { workbook, notices: noticesOf(file, formatsLeft) };
+}
+
+const isWorksheet = (file: WorkbookPackage, path: string) =>
+  file.parts[path] !== undefined &&
+  file.linksOf(file.workbookPath).some((link) => link.target === path && link.type === "worksheet");
+
+const elementOf = (file: WorkbookPackage, path: string): XmlElement[] => {
+  const element = file.xml(path);
+  return element ? [element] : [];
+};
+
+const firstLinked = (file: WorkbookPackage, path: string, type: string) => {
+  const target = file.linked(path, type)[0];
+  return target === undefined ? undefined : file.xml(target);
+};
