@@ -5,6 +5,8 @@
 export type Report = {
   /** Id of the analysis, e.g. "asymmetry". */
   readonly analysis: string;
+  /** Name wished for its sheet, e.g. "Asymmetry". */
+  readonly sheet: string;
   /** Title on the written sheet, e.g. "Left-right asymmetry". */
   readonly title: string;
   /** The answer in plain words, most important first. */
@@ -49,6 +51,8 @@ export type ReportChart = {
     readonly tone: "strong" | "soft";
   }[];
   readonly valueAxisTitle: string;
+  /** A column whose value, to either side of zero, is what noise explains: drawn as a band where bands can be drawn. */
+  readonly band?: { readonly column: string; readonly name: string };
 };
 
 export type Provenance = {

@@ -13,6 +13,13 @@ export function columnLetters(column: number): string {
 export const addressOf = (grid: Pick<Grid, "firstRow" | "firstColumn">, row: number, column: number): string =>
   `${columnLetters(grid.firstColumn + column)}${grid.firstRow + row + 1}`;
 
+/** Address such as "A3:G28" of a rectangle, zero-based; "A3" where it is one cell. */
+export function areaAddress(row: number, column: number, rowCount: number, columnCount: number): string {
+  const first = `${columnLetters(column)}${row + 1}`;
+  const last = `${columnLetters(column + columnCount - 1)}${row + rowCount}`;
+  return first === last ? first : `${first}:${last}`;
+}
+
 /** Sheet name as it stands before the "!" of an address: quoted where the grammar asks for it. */
 export const quotedSheet = (sheet: string): string =>
   /^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet) && !/^[A-Za-z]{1,3}\d+$/.test(sheet)
@@ -20,10 +27,8 @@ export const quotedSheet = (sheet: string): string =>
     : `'${sheet.replace(/'/g, "''")}'`;
 
 /** Full address of the grid, e.g. "'Hop test'!A3:G28". */
-export function gridAddress(grid: Grid): string {
-  const last = addressOf(grid, Math.max(grid.cells.length - 1, 0), Math.max((grid.cells[0]?.length ?? 1) - 1, 0));
-  return `${quotedSheet(grid.sheet)}!${addressOf(grid, 0, 0)}:${last}`;
-}
+export const gridAddress = (grid: Grid): string =>
+  `${quotedSheet(grid.sheet)}!${areaAddress(grid.firstRow, grid.firstColumn, grid.cells.length, grid.cells[0]?.length ?? 1)}`;
 
 /** Zero-based row and column of an address such as "$C$7" or "'Hop test'!C7". */
 export function placeOf(address: string): { readonly row: number; readonly column: number } {

@@ -9,7 +9,8 @@ export type Grid = {
   readonly cells: readonly (readonly Cell[])[];
   /** Offsets (from `firstRow`) of rows that are hidden by hand or by a filter. */
   readonly hiddenRows: readonly number[];
-  /** Offsets (from `firstColumn`) of columns between the coach's selected areas that were not selected themselves. */
+  /** Offsets of rows and columns that lie between the coach's selected areas and were not selected themselves. */
+  readonly unselectedRows: readonly number[];
   readonly unselectedColumns: readonly number[];
   /** Merged areas that touch the rectangle, e.g. "A3:A5". */
   readonly mergedAreas: readonly string[];

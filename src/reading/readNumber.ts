@@ -16,7 +16,8 @@ export type UnreadCode = "absent" | "text" | "error" | "boolean" | "unit" | "not
  */
 export function readNumber(cell: Cell, unit: Unit | null): NumberReading {
   if (cell === null) return { kind: "empty" };
-  if (typeof cell === "number") return { kind: "number", value: cell, remark: null };
+  if (typeof cell === "number")
+    return isPlausible(cell) ? { kind: "number", value: cell, remark: null } : tooLarge(cell);
   if (typeof cell === "boolean") return unread("boolean", `${cell ? "TRUE" : "FALSE"} is not a number.`);
   if (isCellError(cell)) return unread("error", `The cell shows the error ${cell.error}.`);
 
@@ -31,6 +32,7 @@ export function readNumber(cell: Cell, unit: Unit | null): NumberReading {
     return unread("text", `“${shorten(text)}” could be thousands or decimals; type it as a number.`);
   }
   const value = Number(match[1]!.replace(",", "."));
+  if (!isPlausible(value)) return tooLarge(value);
   const spelling = match[2];
   if (spelling === undefined) return { kind: "number", value, remark: `Text “${shorten(text)}” was read as ${value}.` };
 
@@ -44,6 +46,11 @@ export function readNumber(cell: Cell, unit: Unit | null): NumberReading {
   const rounded = Number(converted.toPrecision(12));
   return { kind: "number", value: rounded, remark: `Text “${shorten(text)}” was read as ${rounded} ${unit.symbol}.` };
 }
+
+/** No test gives a billion of anything, nor a billionth; such a number is a slip, and squares of it would overflow. */
+const isPlausible = (value: number): boolean => value === 0 || (Math.abs(value) < 1e9 && Math.abs(value) > 1e-9);
+
+const tooLarge = (value: number): NumberReading => unread("text", `${value} cannot be a result.`);
 
 const unread = (code: UnreadCode, why: string): NumberReading => ({ kind: "unread", code, why });
 

@@ -126,9 +126,11 @@ const readSide = (cell: Cell): Side | null => (typeof cell === "string" ? sideOf
 /** Rows to read: below the headings, not hidden (unless asked for), not wholly empty. */
 function dataRows(grid: Grid, map: ColumnMap, remarks: Remark[]): number[] {
   const hidden = new Set(map.includeHiddenRows ? [] : grid.hiddenRows);
+  const skipped = new Set(grid.unselectedRows);
   const used = map.columns.filter((column) => column.use !== "none").map((column) => column.offset);
   const rows: number[] = [];
   for (let row = map.firstDataRow; row < grid.cells.length; row++) {
+    if (skipped.has(row)) continue;
     if (used.every((offset) => textOf(grid.cells[row]![offset]!) === "" && !isCellError(grid.cells[row]![offset]!)))
       continue;
     if (hidden.has(row)) {

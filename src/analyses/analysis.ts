@@ -1,0 +1,69 @@
+import type { z } from "zod";
+import type { Result } from "../engine/result";
+import type { ColumnUse } from "../reading/columns";
+import type { TestResult } from "../reading/readResults";
+
+/**
+ * A question a coach asks, declared once. From this object come the pane's form, the reading of the selection, the
+ * written table and chart, the help, and the laws it is tested by. Adding an analysis is adding one folder with one of
+ * these, and its line in index.ts.
+ */
+export type Analysis<Settings extends z.ZodObject, Gives extends z.ZodObject> = {
+  readonly id: string;
+  readonly title: string;
+  /** Name of the sheet its table goes to. */
+  readonly sheet: string;
+  /** What the coach is asking, in a coach's words. */
+  readonly question: string;
+  /** What to select, for a coach who has not yet. */
+  readonly select: string;
+  /** Column uses the selection must have; each inner list is one way to lay the sheet out. */
+  readonly needs: readonly (readonly ColumnUse[])[];
+  readonly settings: Settings;
+  /** One row of the answer: each field a column. */
+  readonly gives: Gives;
+  /** The field that says whose row it is. */
+  readonly rowKey: keyof z.output<Gives> & string;
+  readonly compute: (results: readonly TestResult[], settings: z.output<Settings>) => Result<Answer<z.output<Gives>>>;
+  readonly chart: {
+    readonly kind: "bar" | "line" | "scatter";
+    readonly title: string;
+    readonly categories: keyof z.output<Gives> & string;
+    readonly series: readonly {
+      readonly field: keyof z.output<Gives> & string;
+      readonly name: string;
+      readonly tone: "strong" | "soft";
+    }[];
+    readonly valueAxisTitle: string;
+    readonly band?: { readonly field: keyof z.output<Gives> & string; readonly name: string };
+  };
+  /** What always has to be kept in mind with this analysis. */
+  readonly cautions: readonly string[];
+  readonly method: { readonly formula: string; readonly source: string };
+  readonly example: {
+    readonly results: readonly TestResult[];
+    readonly settings: z.input<Settings>;
+    readonly gives: readonly Partial<z.output<Gives>>[];
+  };
+};
+
+export type Answer<Row> = {
+  readonly rows: readonly Row[];
+  /** The answer in plain words, most important first. */
+  readonly summary: readonly string[];
+  /** Cautions this answer calls for, beyond the analysis' own. */
+  readonly cautions: readonly string[];
+  /** The choices made, in a sentence: reduction, formula, noise. */
+  readonly method: string;
+  /** Results that were read but could not be used, and why. */
+  readonly leftOut: readonly { readonly cell: string; readonly why: string }[];
+};
+
+/** Identity at run time; at compile time it ties settings, computation, table and chart together. */
+export const defineAnalysis = <Settings extends z.ZodObject, Gives extends z.ZodObject>(
+  analysis: Analysis<Settings, Gives>,
+): Analysis<Settings, Gives> => analysis;
+
+/** Any analysis, its own types forgotten: the form in which pane, sheet and tests handle all of them alike. */
+// biome-ignore lint/suspicious/noExplicitAny: the one place where the generics of differently typed analyses are erased
+export type AnyAnalysis = Analysis<any, any>;

@@ -1,0 +1,114 @@
+import { z } from "zod";
+import { percentDifference } from "../../engine/asymmetry/percentDifference";
+import { defineAnalysis } from "../analysis";
+import { choice, count, forChart, measured, percent, share, signedPercent, text } from "../fields";
+import { compute } from "./compute";
+
+const settings = z.object({
+  reduction: choice(
+    "Score of each side",
+    "How the trials of one side become one score. Use the same way at every retest.",
+    {
+      best: "Best trial",
+      mean: "Mean of all trials",
+      median: "Middle trial",
+      meanOfBestTwo: "Mean of the best two",
+    },
+  ),
+  direction: choice(
+    "Better is",
+    "Whether a larger result is the better one, as in a jump, or a smaller one, as in a time.",
+    {
+      higher: "Higher",
+      lower: "Lower",
+    },
+  ),
+  noise: choice(
+    "Noise from",
+    "What the difference is held against. The group's trials give the steadiest noise; an athlete's own trials are few; " +
+      "the CV rule is common and lenient: equal legs fail it in about one athlete of three.",
+    {
+      group: "The group's trials (95 %)",
+      athlete: "The athlete's own trials (95 %)",
+      variability: "The larger CV of the two sides",
+    },
+  ),
+  threshold: share(
+    "Your threshold",
+    "The size from which a difference matters to you. 10 to 15 % is custom, not a proven limit of risk.",
+    1,
+    50,
+    10,
+  ),
+});
+
+const gives = z.object({
+  athlete: text("Athlete", "Name as it stands in your sheet."),
+  left: measured("Left", "Score of the left side, reduced from its trials as chosen."),
+  right: measured("Right", "Score of the right side, reduced from its trials as chosen."),
+  asymmetry: signedPercent(
+    "Asymmetry",
+    "How far the smaller side is below the larger, in percent of the larger. Plus: right larger. Minus: left larger.",
+  ),
+  stronger: text("Stronger side", "The side with the better score."),
+  noise: percent(
+    "Noise limit",
+    "Equal legs would stay below this difference by the trials' scatter alone (19 times in 20, or the larger CV, as chosen).",
+  ),
+  verdict: text("Verdict", "Whether the difference is beyond the noise, and beyond your threshold."),
+  variation: percent("Trial CV", "How much this athlete's trials of one side scatter: the larger CV of the two sides."),
+  leftTrials: count("Left trials", "How many left trials were used."),
+  rightTrials: count("Right trials", "How many right trials were used."),
+  beyond: forChart("Chart: beyond noise", "The asymmetry where it is beyond the noise limit. For the chart."),
+  within: forChart("Chart: within noise", "The asymmetry where it is not beyond the noise limit. For the chart."),
+});
+
+export type AsymmetrySettings = z.output<typeof settings>;
+export type AsymmetryRow = z.output<typeof gives>;
+
+export const asymmetry = defineAnalysis({
+  id: "asymmetry",
+  title: "Left-right asymmetry",
+  sheet: "Asymmetry",
+  question: "Is the difference between left and right bigger than the test's own noise?",
+  select:
+    "Select the results of a one-leg or one-arm test with its headings: a row per athlete with columns for left and " +
+    "right trials, or a row per attempt with a column for the side.",
+  needs: [
+    ["athlete", "left", "right"],
+    ["athlete", "side", "result"],
+  ],
+  settings,
+  gives,
+  rowKey: "athlete",
+  compute,
+  chart: {
+    kind: "bar",
+    title: "Asymmetry: minus left larger, plus right larger",
+    categories: "athlete",
+    series: [
+      { field: "beyond", name: "Beyond noise", tone: "strong" },
+      { field: "within", name: "Within noise", tone: "soft" },
+    ],
+    valueAxisTitle: "Asymmetry (%)",
+    band: { field: "noise", name: "Noise" },
+  },
+  cautions: [
+    "One test on one day: asymmetry changes with task and day, so test again before you act on it.",
+    "No number here clears an athlete after injury or predicts one; that is for the clinician in charge.",
+  ],
+  method: {
+    formula: "100 × (right − left) ÷ larger side",
+    source:
+      "Percentage difference: Bishop et al. 2018, Strength Cond J 40(4). Noise: t interval for the difference of two " +
+      "scores on logarithms, with the scatter of the reduced score from normal order statistics.",
+  },
+  example: {
+    results: [178, 182, 180].flatMap((value, trial) => [
+      { athlete: "Example", test: "", side: "left" as const, value, cell: `B${trial + 2}` },
+      { athlete: "Example", test: "", side: "right" as const, value: [196, 204, 200][trial]!, cell: `C${trial + 2}` },
+    ]),
+    settings: { reduction: "mean" },
+    gives: [{ athlete: "Example", left: 180, right: 200, asymmetry: percentDifference(180, 200), stronger: "Right" }],
+  },
+});

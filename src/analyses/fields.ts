@@ -1,0 +1,52 @@
+import { z } from "zod";
+
+/** What a field of an analysis says about itself; from it come pickers, form controls, headings and formats. */
+export type FieldMeta = {
+  readonly label: string;
+  /** One or two plain sentences: what the number means. */
+  readonly meaning: string;
+  /** "as measured" stands for the unit of the coach's own column. */
+  readonly unit?: string;
+  /** Number format on the sheet; "as measured" follows the decimals of the coach's own results. */
+  readonly format?: string;
+  readonly quiet?: boolean;
+  /** Words for the values of a choice. */
+  readonly choices?: Readonly<Record<string, string>>;
+};
+
+const described = <Schema extends z.ZodType>(schema: Schema, meta: FieldMeta): Schema => schema.meta(meta) as Schema;
+
+/* Fields of an answer: one column each. `null` is an empty cell. */
+
+export const text = (label: string, meaning: string) => described(z.string(), { label, meaning });
+
+export const measured = (label: string, meaning: string) =>
+  described(z.number().nullable(), { label, meaning, unit: "as measured", format: "as measured" });
+
+export const percent = (label: string, meaning: string) =>
+  described(z.number().nullable(), { label, meaning, unit: "%", format: "0.0" });
+
+/** A percentage with a direction: its sign is always shown. */
+export const signedPercent = (label: string, meaning: string) =>
+  described(z.number().nullable(), { label, meaning, unit: "%", format: "+0.0;-0.0;0.0" });
+
+export const count = (label: string, meaning: string) => described(z.number().int(), { label, meaning, format: "0" });
+
+/** A column that only serves the chart; it is written last and in grey. */
+export const forChart = (label: string, meaning: string) =>
+  described(z.number().nullable(), { label, meaning, unit: "%", format: "+0.0;-0.0;0.0", quiet: true });
+
+/* Settings: one control each, with a default. */
+
+/** A choice among few; `choices` maps each value to its words, in the order shown, the default first. */
+export const choice = <const Value extends string>(
+  label: string,
+  meaning: string,
+  choices: Readonly<Record<Value, string>>,
+) => {
+  const values = Object.keys(choices) as [Value, ...Value[]];
+  return z.enum(values).default(values[0]).meta({ label, meaning, choices });
+};
+
+export const share = (label: string, meaning: string, low: number, high: number, initial: number) =>
+  z.number().min(low).max(high).default(initial).meta({ label, meaning, unit: "%" });

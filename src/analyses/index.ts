@@ -1,0 +1,5 @@
+import type { AnyAnalysis } from "./analysis";
+import { asymmetry } from "./asymmetry/asymmetry";
+
+/** Every analysis, in the order in which the pane offers them. */
+export const analyses: readonly AnyAnalysis[] = [asymmetry];

@@ -1,0 +1,40 @@
+import type { ReportColumn } from "../analyses/report";
+
+/** The one look of everything we write: ink on paper, one accent, thin rules. */
+export const look = {
+  ink: "#1d2b2a",
+  quietInk: "#5f6d6b",
+  accent: "#0f6b5c",
+  accentSoft: "#9cc3ba",
+  rule: "#b9c6c3",
+} as const;
+
+/** Cells a coach may have named are kept as text, so that a name such as "=A1" stays a name. */
+export const numberFormatOf = (column: ReportColumn): string => column.format ?? "@";
+
+export function styleHeader(header: Excel.Range): void {
+  header.format.font.bold = true;
+  header.format.font.color = look.accent;
+  header.format.wrapText = true;
+  header.format.verticalAlignment = "Bottom";
+  const rule = header.format.borders.getItem("EdgeBottom");
+  rule.style = "Continuous";
+  rule.weight = "Medium";
+  rule.color = look.accent;
+}
+
+/** @param cells one column of the table, heading included. */
+export function styleColumn(cells: Excel.Range, column: ReportColumn): void {
+  cells.format.horizontalAlignment = column.format === undefined ? "Left" : "Right";
+  if (column.quiet) cells.format.font.color = look.quietInk;
+}
+
+/** The lines above the table: the title large, the answer in ink, the rest quiet. */
+export function styleLines(lines: Excel.Range): void {
+  lines.format.font.color = look.quietInk;
+  const title = lines.getCell(0, 0);
+  title.format.font.bold = true;
+  title.format.font.size = 14;
+  title.format.font.color = look.ink;
+  lines.getCell(1, 0).format.font.color = look.ink;
+}
