@@ -1,0 +1,26 @@
+import type { Report } from "../../analyses/report";
+import { SignedBars } from "../pictures/SignedBars";
+import { words } from "../words";
+
+/** The answer before anything is written: what it says, the picture, and what to keep in mind. */
+export function Answer({ report }: { readonly report: Report }) {
+  return (
+    <section className="card" aria-labelledby="answer-title" aria-live="polite">
+      <h2 id="answer-title">{words.answer.title}</h2>
+      {report.summary.map((sentence, index) => (
+        <p key={sentence} className={index === 0 ? "finding" : undefined}>
+          {sentence}
+        </p>
+      ))}
+      {report.chart && <SignedBars table={report.table} chart={report.chart} />}
+      <details className="mind">
+        <summary>{words.answer.mind}</summary>
+        <ul>
+          {report.cautions.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ul>
+      </details>
+    </section>
+  );
+}
