@@ -50,6 +50,12 @@ export const missing = (what: string): Refusal => ({
   facts: { what },
 });
 
+export const noTrueSpread = (what: string): Refusal => ({
+  code: "noTrueSpread",
+  message: `${sentence(what)} cannot be told: the athletes differ no more from each other than their own results do.`,
+  facts: { what },
+});
+
 export const agreementUndefined = (): Refusal => ({
   code: "agreementUndefined",
   message: "Everybody has the same side larger both times, so agreement beyond chance cannot be told.",

@@ -1,0 +1,39 @@
+import { unwrap } from "../../../src/engine/result";
+import { changeOfDirectionDeficit } from "../../../src/engine/sprints/changeOfDirectionDeficit";
+
+describe("the change-of-direction deficit", () => {
+  // Source: R 4.2.2 arithmetic, 505 in 2.45 s, 10 m in 1.80 s and 20 m in 3.05 s.
+  test("by the first 10 m and by the flying 10 m", () => {
+    const standing = changeOfDirectionDeficit(2.45, { straight: "first 10 m", tenMetres: 1.8 });
+    expect(unwrap(standing).seconds).toBeCloseTo(0.65, 12);
+    const flying = changeOfDirectionDeficit(2.45, { straight: "10 to 20 m", tenMetres: 1.8, twentyMetres: 3.05 });
+    expect(unwrap(flying).seconds).toBeCloseTo(1.2, 12);
+    expect(unwrap(flying).typicalError).toBeNull();
+  });
+
+  // Source: error propagation for a difference of independent times, by hand: 3-4-5 and sqrt(7^2 + 2 * 4^2) = 9.
+  test("carries the noise of every time in it", () => {
+    const typicalErrors = { turn: 0.03, splits: 0.04 };
+    const standing = changeOfDirectionDeficit(2.45, { straight: "first 10 m", tenMetres: 1.8 }, { typicalErrors });
+    expect(unwrap(standing).typicalError).toBeCloseTo(0.05, 12);
+    const flying = changeOfDirectionDeficit(
+      2.45,
+      { straight: "10 to 20 m", tenMetres: 1.8, twentyMetres: 3.05 },
+      { typicalErrors: { turn: 0.07, splits: 0.04 } },
+    );
+    expect(unwrap(flying).typicalError).toBeCloseTo(0.09, 12);
+  });
+
+  test("a turn no slower than the straight is given with a caution", () => {
+    const { cautions } = unwrap(changeOfDirectionDeficit(1.7, { straight: "first 10 m", tenMetres: 1.8 }));
+    expect(cautions.map(({ code }) => code)).toEqual(["fasterThanStraight"]);
+  });
+
+  test("times that are not positive, a 20 m below the 10 m, and negative errors are refused", () => {
+    expect(changeOfDirectionDeficit(0, { straight: "first 10 m", tenMetres: 1.8 }).ok).toBe(false);
+    expect(changeOfDirectionDeficit(2.4, { straight: "first 10 m", tenMetres: Number.NaN }).ok).toBe(false);
+    expect(changeOfDirectionDeficit(2.4, { straight: "10 to 20 m", tenMetres: 3, twentyMetres: 1.8 }).ok).toBe(false);
+    const typicalErrors = { turn: -0.03, splits: 0.04 };
+    expect(changeOfDirectionDeficit(2.4, { straight: "first 10 m", tenMetres: 1.8 }, { typicalErrors }).ok).toBe(false);
+  });
+});

@@ -1,0 +1,185 @@
+import fc from "fast-check";
+import { levenbergMarquardt } from "ml-levenberg-marquardt";
+import { unwrap } from "../../../src/engine/result";
+import { timeToDistance } from "../../../src/engine/sprints/sprintCurve";
+import { sprintModel } from "../../../src/engine/sprints/sprintModel";
+import { column, expected, expectRelative, labels } from "../../reference/reference";
+import { cell, normalNoise, notFinitePaths } from "../measurements";
+
+const gates = [5, 10, 15, 20, 30, 40];
+
+function timesOf(athlete: string, name: "time_exact_s" | "time_noisy_s"): number[] {
+  const athletes = labels("sprint_splits", "athlete");
+  return column("sprint_splits", name).flatMap((time, index) => (athletes[index] === athlete ? [time!] : []));
+}
+
+describe("the mono-exponential sprint model", () => {
+  const { fits, true_parameters: truths } = expected("sprint_splits");
+
+  // Source: R 4.2.2 nls(d ~ V * (t - tau * (1 - exp(-t / tau)))), summary()$coefficients, deviance, sigma.
+  test.each(["A", "B", "C", "D"])("of athlete %s agrees with R, residuals in distance", (athlete) => {
+    const reference = fits[athlete].noisy.distance_ls;
+    const model = unwrap(sprintModel(gates, timesOf(athlete, "time_noisy_s")));
+    expectRelative(model.maximalVelocity.value, reference.Vmax, 1e-7);
+    expectRelative(model.timeConstant.value, reference.tau, 1e-7);
+    expectRelative(model.maximalVelocity.standardError, reference.se_Vmax, 1e-6);
+    expectRelative(model.timeConstant.standardError, reference.se_tau, 1e-6);
+    expectRelative(model.residualSumOfSquares, reference.rss, 1e-9);
+    expectRelative(model.residualStandardDeviation, reference.sigma, 1e-9);
+    expect(model.timeOffset).toBeNull();
+    expect(model.degreesOfFreedom).toBe(4);
+    expect(model.cautions).toEqual([]);
+  });
+
+  // Source: R 4.2.2 nls, distances inverted to times with uniroot.
+  test.each(["A", "B", "C", "D"])("of athlete %s agrees with R, residuals in time", (athlete) => {
+    const reference = fits[athlete].noisy.time_ls;
+    const model = unwrap(sprintModel(gates, timesOf(athlete, "time_noisy_s"), { residualsIn: "time" }));
+    expectRelative(model.maximalVelocity.value, reference.Vmax, 1e-5);
+    expectRelative(model.timeConstant.value, reference.tau, 1e-5);
+    expectRelative(model.residualSumOfSquares, reference.rss, 1e-8);
+  });
+
+  // Source: R 4.2.2 nls with t + b in place of t; nls stops at a relative offset of 1e-5, which shows in the standard errors.
+  test.each(["A", "B", "C", "D"])("of athlete %s with a time offset agrees with R", (athlete) => {
+    const reference = fits[athlete].noisy_offset.distance_ls_offset;
+    const model = unwrap(sprintModel(gates, timesOf(athlete, "time_noisy_s"), { withTimeOffset: true }));
+    const fitted = [model.maximalVelocity, model.timeConstant, model.timeOffset!];
+    expectRelative(fitted[0]!.value, reference.Vmax, 1e-6);
+    expectRelative(fitted[1]!.value, reference.tau, 1e-6);
+    expectRelative(fitted[2]!.value, reference.offset_added_to_time, 1e-4);
+    fitted.forEach(({ standardError }, index) => {
+      expectRelative(standardError, reference.se[index], 1e-4);
+    });
+    expectRelative(model.residualSumOfSquares, reference.rss, 1e-9);
+  });
+
+  // Source: R 4.2.2 confint.default-style Wald limits, t with 4 degrees of freedom.
+  test("of athlete A has R's Wald limits", () => {
+    const { maximalVelocity, timeConstant, initialAcceleration } = unwrap(
+      sprintModel(gates, [1.38, 2.11, 2.72, 3.33, 4.48, 5.57]),
+    );
+    expectRelative(maximalVelocity.low, 9.044514, 1e-6);
+    expectRelative(maximalVelocity.high, 9.372574, 1e-6);
+    expectRelative(timeConstant.low, 1.181101, 1e-6);
+    expectRelative(timeConstant.high, 1.309302, 1e-6);
+    expectRelative(initialAcceleration, 9.20854382 / 1.24520127, 1e-7);
+  });
+
+  test.each(["A", "B", "C", "D"])("of athlete %s without noise returns the curve", (athlete) => {
+    const truth = truths.find((one: { athlete: string }) => one.athlete === athlete);
+    for (const residualsIn of ["distance", "time"] as const) {
+      const model = unwrap(sprintModel(gates, timesOf(athlete, "time_exact_s"), { residualsIn }));
+      expectRelative(model.maximalVelocity.value, truth.V, 1e-6);
+      expectRelative(model.timeConstant.value, truth.tau, 1e-6);
+    }
+  });
+
+  // Source: the general solver ml-levenberg-marquardt 5.1.0 on noisy runs of random athletes.
+  test("agrees with a general least-squares solver", () => {
+    const aSprinter = fc.record({
+      maximalVelocity: fc.double({ min: 6, max: 11, noNaN: true }),
+      timeConstant: fc.double({ min: 0.8, max: 1.6, noNaN: true }),
+      seed: fc.nat(),
+    });
+    fc.assert(
+      fc.property(aSprinter, ({ seed, ...curve }) => {
+        const noise = normalNoise(seed);
+        const times = gates.map((distance) => timeToDistance(distance, curve) + 0.01 * noise());
+        const model = unwrap(sprintModel(gates, times));
+        const solver = levenbergMarquardt(
+          { x: times, y: gates },
+          ([velocity, constant]) =>
+            (time) =>
+              velocity! * (time - constant! * (1 - Math.exp(-time / constant!))),
+          {
+            initialValues: [curve.maximalVelocity, curve.timeConstant],
+            centralDifference: true,
+            gradientDifference: 1e-6,
+            maxIterations: 300,
+            errorTolerance: 0,
+          },
+        );
+        expectRelative(model.maximalVelocity.value, solver.parameterValues[0]!, 1e-5);
+        expectRelative(model.timeConstant.value, solver.parameterValues[1]!, 1e-5);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  test("finds the curve of exact times of any sprinter, with and without an offset", () => {
+    const aSprinter = fc.record({
+      maximalVelocity: fc.double({ min: 5, max: 12, noNaN: true }),
+      timeConstant: fc.double({ min: 0.5, max: 2.2, noNaN: true }),
+      offset: fc.double({ min: -0.3, max: 0.3, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(
+        aSprinter,
+        fc.constantFrom("distance" as const, "time" as const),
+        ({ offset, ...curve }, residualsIn) => {
+          const times = gates.map((distance) => timeToDistance(distance, curve));
+          const model = unwrap(sprintModel(gates, times, { residualsIn }));
+          expectRelative(model.maximalVelocity.value, curve.maximalVelocity, 1e-7);
+          expectRelative(model.timeConstant.value, curve.timeConstant, 1e-7);
+
+          const late = times.map((time) => time - offset);
+          const shifted = unwrap(sprintModel(gates, late, { residualsIn, withTimeOffset: true }));
+          expectRelative(shifted.maximalVelocity.value, curve.maximalVelocity, 1e-6);
+          expect(shifted.timeOffset!.value).toBeCloseTo(offset, 6);
+        },
+      ),
+    );
+  });
+
+  test("a missing gate is left out", () => {
+    const [times, without] = [timesOf("A", "time_noisy_s"), [5, 10, 20, 30, 40]];
+    const gap = times.map((time, index) => (index === 2 ? null : time));
+    expect(sprintModel(gates, gap)).toEqual(
+      sprintModel(
+        without,
+        times.filter((_, index) => index !== 2),
+      ),
+    );
+  });
+
+  test("says when the run was too short or the gates too few", () => {
+    const short = unwrap(sprintModel([5, 10, 20], [1.38, 2.11, 3.34]));
+    expect(short.cautions.map(({ code }) => code)).toEqual(["extrapolated", "fewDegreesOfFreedom"]);
+  });
+
+  test.each([
+    ["two gates", [5, 10], [1.38, 2.11], {}, "tooFew"],
+    ["three gates and an offset", [5, 10, 20], [1.38, 2.11, 3.34], { withTimeOffset: true }, "tooFew"],
+    ["times that fall", [5, 10, 20], [1.38, 1.3, 3.34], {}, "notRising"],
+    ["distances that fall", [5, 20, 10], [1.38, 2.11, 3.34], {}, "notRising"],
+    ["a time of zero", [5, 10, 20], [0, 2.11, 3.34], {}, "notPositive"],
+    ["unequal lists", [5, 10, 20], [1.38, 2.11], {}, "unequalLengths"],
+    ["confidence in percent", gates, [1.38, 2.11, 2.72, 3.33, 4.48, 5.57], { confidence: 95 }, "outOfRange"],
+    ["a walker", [5, 10, 20, 30], [4, 7.5, 14.5, 21.5], {}, "outOfRange"],
+  ])("%s: refused", (_, distances, times, options, code) => {
+    expect(sprintModel(distances, times, options)).toMatchObject({ ok: false, reasons: [{ code }] });
+  });
+
+  test("splits no sprint curve follows are refused", () => {
+    expect(sprintModel([5, 10, 20, 30], [3, 3.2, 3.4, 8]).ok).toBe(false);
+    expect(sprintModel([5, 10, 15, 20], [0.5, 1, 1.5, 2]).ok).toBe(false);
+  });
+
+  test("never gives NaN or Infinity on dirty input", () => {
+    const split = fc.tuple(cell(-1, 60), cell(-1, 15));
+    fc.assert(
+      fc.property(fc.array(split, { maxLength: 7 }), fc.boolean(), fc.boolean(), (splits, withTimeOffset, inTime) => {
+        const sorted = [...splits].sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
+        const times = sorted.map(([, time]) => time).sort((a, b) => (a ?? 0) - (b ?? 0));
+        const result = sprintModel(
+          sorted.map(([distance]) => distance),
+          times,
+          { withTimeOffset, residualsIn: inTime ? "time" : "distance" },
+        );
+        expect(notFinitePaths(result)).toEqual([]);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
