@@ -13,7 +13,7 @@ const wideHeadings = [
   "Right 2 (cm)",
   "Right 3 (cm)",
 ];
-const wideWidths = [24, 13, 12, 12, 12, 12.5, 12.5, 12.5];
+const wideWidths = [24, 13, 14, 14, 14, 14, 14, 14];
 const testName = "Single-leg hop for distance";
 const testFacts = "Fjordvik HK seniors, 11 August 2026, in the hall. Distance from toe to heel, three trials a side.";
 

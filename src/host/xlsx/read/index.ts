@@ -45,6 +45,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
   const formats: Record<string, unknown> = {};
   const rules: Record<string, unknown> = {};
   let formatsLeft = 0;
+  let tableCount = 0;
 
   const listed = childrenOf(childOf(source, "sheets"), "sheet");
   const worksheets = listed
@@ -63,7 +64,10 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
       tables: file
         .linked(path, "table")
         .flatMap((part) => elementOf(file, part))
-        .map(readTable),
+        .map((table) => {
+          tableCount += 1;
+          return readTable(table, tableCount);
+        }),
     };
     notes[id] = Object.assign(
       {},

@@ -1,35 +1,27 @@
 import type { ITableJson } from "@univerjs/sheets-table";
 import { TableColumnDataTypeEnum } from "@univerjs/sheets-table";
+import type { TableLook } from "../../engine/tables";
 import { rangeOf } from "../addresses";
 import { plainFormula } from "../formulas";
 import { childOf, childrenOf, numberOf, truthOf, type XmlElement } from "../package/xml";
 
-/** What a table has in the file beyond what the engine knows of it; kept so that saving gives it back. */
-export type TableMeta = {
-  /** Name of the table's style in the file, e.g. "TableStyleMedium2"; none for a plain table. */
-  readonly style?: string;
-  readonly bandedRows: boolean;
-  readonly bandedColumns: boolean;
-  readonly firstColumn: boolean;
-  readonly lastColumn: boolean;
-  readonly filterButtons: boolean;
-};
-
-export function readTable(table: XmlElement): ITableJson {
+/** One table of the file; `number` is unique in the workbook. */
+export function readTable(table: XmlElement, number: number): ITableJson {
   const columns = childrenOf(childOf(table, "tableColumns"), "tableColumn");
   const look = childOf(table, "tableStyleInfo");
   const range = rangeOf(table.attributes.ref ?? "A1");
-  const style = look?.attributes.name;
-  const meta: TableMeta = {
-    ...(style && { style }),
-    bandedRows: truthOf(look, "showRowStripes"),
-    bandedColumns: truthOf(look, "showColumnStripes"),
-    firstColumn: truthOf(look, "showFirstColumn"),
-    lastColumn: truthOf(look, "showLastColumn"),
-    filterButtons: childOf(table, "autoFilter") !== undefined,
+  const showTotals = (numberOf(table, "totalsRowCount") ?? 0) > 0;
+  const meta: TableLook = {
+    style: look?.attributes.name ?? "",
+    showBandedRows: truthOf(look, "showRowStripes"),
+    showBandedColumns: truthOf(look, "showColumnStripes"),
+    highlightFirstColumn: truthOf(look, "showFirstColumn"),
+    highlightLastColumn: truthOf(look, "showLastColumn"),
+    showFilterButton: childOf(table, "autoFilter") !== undefined,
+    showTotals,
   };
   return {
-    id: `table-${table.attributes.id ?? table.attributes.name}`,
+    id: String(number),
     name: table.attributes.displayName ?? table.attributes.name ?? "Table",
     range: {
       startRow: range.startRow,
@@ -39,7 +31,7 @@ export function readTable(table: XmlElement): ITableJson {
     },
     options: {
       showHeader: numberOf(table, "headerRowCount") !== 0,
-      showFooter: (numberOf(table, "totalsRowCount") ?? 0) > 0,
+      showFooter: showTotals,
     },
     filters: { tableColumnFilterList: [] },
     columns: columns.map((column, index) => ({

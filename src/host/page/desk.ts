@@ -1,0 +1,154 @@
+import type { IWorkbookData } from "@univerjs/core";
+import { CommandType, ICommandService } from "@univerjs/core";
+import { ILayoutService } from "@univerjs/ui";
+import type { Engine } from "../engine/createEngine";
+import { emptyWorkbook } from "../engine/emptyWorkbook";
+import { createHost } from "../index";
+import type { OpenedXlsx } from "../xlsx";
+import { lift, showProgress } from "./cover";
+import { acceptDrops } from "./dropFiles";
+import { element } from "./elements";
+import { startFocusAreas } from "./focusAreas";
+import { ask } from "./message";
+import { loadPane, showPane } from "./pane";
+import { startSplitter } from "./splitter";
+import { startGrid } from "./startGrid";
+
+/** What lies on the desk: one open workbook. */
+type OnDesk = { readonly engine: Engine; name: string; isChanged: boolean };
+
+let onDesk: OnDesk | undefined;
+
+const sample = {
+  name: "fjordvik-handball",
+  address: () => new URL("../../../sample-workbooks/fjordvik-handball.xlsx", import.meta.url),
+};
+
+const openButton = element("open-workbook", HTMLButtonElement);
+const saveButton = element("save-workbook", HTMLButtonElement);
+const toggleButton = element("toggle-pane", HTMLButtonElement);
+const fileInput = element("workbook-file", HTMLInputElement);
+
+const focusAreas = startFocusAreas(() => onDesk?.engine.univer.__getInjector().get(ILayoutService).focus());
+
+/** Puts the sample workbook on the desk and makes the page's own controls work. */
+export async function setUp(): Promise<void> {
+  startSplitter();
+  showPane(true);
+  watch(document);
+  openButton.addEventListener("click", () => fileInput.click());
+  saveButton.addEventListener("click", () => void save());
+  fileInput.addEventListener("change", () => {
+    const file = fileInput.files?.[0];
+    fileInput.value = "";
+    if (file) void openFile(file);
+  });
+  window.addEventListener("beforeunload", (event) => {
+    if (onDesk?.isChanged) event.preventDefault();
+  });
+  await showProgress(1, "Opening the sample workbook …");
+  await loadTypefaces();
+  await show(await readSample());
+}
+
+/** A canvas does not wait for typefaces as a page does; those that page.css stands in for must be there before it. */
+async function loadTypefaces(): Promise<void> {
+  await Promise.allSettled([...document.fonts].map((face) => face.load()));
+}
+
+/** Page and pane share these: a key or a dropped file means the same in both. */
+function watch(target: Document): void {
+  focusAreas(target);
+  acceptDrops(target, (file) => void openFile(file));
+  target.addEventListener(
+    "keydown",
+    (event) => {
+      if (!(event.ctrlKey || event.metaKey) || event.shiftKey || event.altKey) return;
+      const deed = { s: save, o: async () => fileInput.click() }[event.key.toLowerCase()];
+      if (!deed || !onDesk) return;
+      event.preventDefault();
+      event.stopPropagation();
+      void deed();
+    },
+    { capture: true },
+  );
+}
+
+async function readSample(): Promise<OpenedXlsx> {
+  const response = await fetch(sample.address());
+  if (!response.ok) return { workbook: emptyWorkbook(), notices: [] };
+  const { openXlsx } = await import("../xlsx");
+  return openXlsx(new Uint8Array(await response.arrayBuffer()), sample.name);
+}
+
+async function openFile(file: File): Promise<void> {
+  if (onDesk?.isChanged && !(await mayReplace(onDesk.name))) return;
+  await showProgress(1, `Opening ${file.name} …`);
+  const { openXlsx, XlsxRefusal } = await import("../xlsx");
+  try {
+    const opened = openXlsx(new Uint8Array(await file.arrayBuffer()), file.name.replace(/\.xlsx$/i, ""));
+    await show(opened);
+    if (opened.notices.length > 0) {
+      await ask({ title: "Opened, without some of it", items: opened.notices, goOn: "Go on" });
+    }
+  } catch (error) {
+    // What was open stays open: the new file is read completely before the old one is put away.
+    lift();
+    if (!(error instanceof XlsxRefusal)) console.error(error);
+    const text = error instanceof XlsxRefusal ? error.message : "Something in this file was not understood.";
+    await ask({ title: `${file.name} was not opened`, text, goOn: "Go back" });
+  }
+}
+
+const mayReplace = (name: string) =>
+  ask({
+    title: "Leave the changes behind?",
+    text: `${name} has changes that were not saved as .xlsx.`,
+    goOn: "Open without saving",
+    stay: "Keep working",
+  });
+
+async function save(): Promise<void> {}
+
+/** Puts a workbook on the desk in place of the one before: a fresh engine, a fresh host, a fresh pane. */
+async function show({ workbook }: OpenedXlsx): Promise<void> {
+  document.documentElement.removeAttribute("data-ready");
+  setControls(false);
+  await showProgress(2, "Laying out the grid …");
+  putAway();
+  onDesk = layOut(workbook);
+  await showProgress(3, "Loading the task pane …");
+  const frame = await loadPane();
+  if (frame.contentDocument) watch(frame.contentDocument);
+  setControls(true);
+  lift();
+  document.documentElement.dataset.ready = "true";
+}
+
+function layOut(workbook: Partial<IWorkbookData>): OnDesk {
+  const engine = startGrid(element("grid-container", HTMLDivElement), workbook);
+  window.tapelineHost = createHost(engine);
+  const name = workbook.name ?? "Workbook";
+  element("workbook-name", HTMLHeadingElement).textContent = name;
+  document.title = `${name} - Tapeline`;
+  const laidOut: OnDesk = { engine, name, isChanged: false };
+  const commands = engine.univer.__getInjector().get(ICommandService);
+  commands.onCommandExecuted(({ type, id }) => {
+    if (type === CommandType.MUTATION && changesContent(id)) laidOut.isChanged = true;
+  });
+  return laidOut;
+}
+
+/** Calculating and scrolling are mutations of the engine too, but leave the workbook as it was. */
+const changesContent = (mutation: string) => mutation.startsWith("sheet.mutation.");
+
+function putAway(): void {
+  window.tapelineHost?.dispose();
+  delete window.tapelineHost;
+  onDesk?.engine.univer.dispose();
+  element("grid-container", HTMLDivElement).replaceChildren();
+}
+
+function setControls(enabled: boolean): void {
+  for (const button of [openButton, saveButton, toggleButton]) button.disabled = !enabled;
+}
