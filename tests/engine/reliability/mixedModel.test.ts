@@ -1,0 +1,107 @@
+import fc from "fast-check";
+import { intraclassCorrelation } from "../../../src/engine/reliability/intraclassCorrelation";
+import { mixedModel } from "../../../src/engine/reliability/mixedModel";
+import { typicalError } from "../../../src/engine/reliability/typicalError";
+import { unwrap } from "../../../src/engine/result";
+import { expected, expectRelative, rows } from "../../reference/reference";
+import { reliabilitySets } from "../../reference/reliabilitySets";
+import { cell, notFinitePaths } from "../measurements";
+
+describe("reliability from all results when some are missing", () => {
+  const ages = ["age8", "age10", "age12", "age14"];
+
+  // Source: lme4 1.1-31 lmer(y ~ factor(trial) + (1 | id)), REML; statsmodels MixedLM agrees to 1e-6.
+  test.each([
+    ["orthodont_missing", "mixed_model_all_data"],
+    ["orthodont", "mixed_model_complete_data_check"],
+  ])("%s", (dataset, key) => {
+    const reference = expected("orthodont_missing")[key];
+    const model = unwrap(mixedModel(rows(dataset, ages), { confidence: 0.95 }));
+    expect(model).toMatchObject({ athletes: reference.n_athletes, resultCount: reference.n_obs });
+    expectRelative(model.varianceBetween, reference.var_between, 1e-7);
+    expectRelative(model.varianceWithin, reference.var_within, 1e-7);
+    expectRelative(model.typicalError.value, reference.TE, 1e-7);
+    expectRelative(model.intraclassCorrelation, reference.ICC31_type, 1e-7);
+  });
+
+  // Outside check: for complete data the estimates are those of the analysis of variance (Searle, Casella & McCulloch 1992, from memory).
+  test.each(reliabilitySets.filter(({ name }) => !name.includes("missing")))(
+    "equals the analysis of variance: $name",
+    ({ results }) => {
+      const model = unwrap(mixedModel(results, { confidence: 0.9 }));
+      const { error, degreesOfFreedom } = unwrap(typicalError(results, { confidence: 0.9 }));
+      const { correlation } = unwrap(intraclassCorrelation(results, { form: "consistencySingle", confidence: 0.9 }));
+      expect(model.degreesOfFreedom).toBe(degreesOfFreedom);
+      expectRelative(model.typicalError.value, error.value, 1e-10);
+      expectRelative(model.typicalError.low, error.low, 1e-10);
+      expectRelative(model.intraclassCorrelation, correlation.value, 1e-10);
+    },
+  );
+
+  test("athletes without any result and sessions without any result change nothing", () => {
+    const results = rows("orthodont_missing", ages);
+    const padded = [...results.map((row) => [...row, null]), [null, null, null, null, null]];
+    expect(mixedModel(padded, { confidence: 0.95 })).toEqual(mixedModel(results, { confidence: 0.95 }));
+  });
+
+  test("no difference between athletes beyond noise is a correlation of 0", () => {
+    const model = unwrap(
+      mixedModel(
+        [
+          [1, 5],
+          [5, 1.5],
+          [3, 2],
+          [2, 4],
+        ],
+        { confidence: 0.95 },
+      ),
+    );
+    expect(model).toMatchObject({ varianceBetween: 0, intraclassCorrelation: 0 });
+  });
+
+  test("copied columns and too few repeated athletes are refused", () => {
+    expect(
+      mixedModel(
+        [
+          [1.1, 1.1],
+          [2.3, 2.3],
+          [3.7, 3.7],
+          [4, null],
+        ],
+        { confidence: 0.95 },
+      ),
+    ).toMatchObject({
+      reasons: [{ code: "noSpread" }],
+    });
+    expect(
+      mixedModel(
+        [
+          [1, 2],
+          [2, null],
+          [3, 5],
+        ],
+        { confidence: 0.95 },
+      ),
+    ).toMatchObject({ reasons: [{ code: "tooFew" }] });
+  });
+
+  test("a large constant costs no digits", () => {
+    const results = rows("orthodont_missing", ages);
+    const shifted = results.map((row) => row.map((value) => (value === null ? null : value + 1e9)));
+    const [one, other] = [results, shifted].map((table) => unwrap(mixedModel(table, { confidence: 0.95 })));
+    expectRelative(other!.varianceWithin, one!.varianceWithin, 1e-9);
+  });
+
+  test("dirty input gives finite numbers or a refusal", () => {
+    const value = fc.oneof(cell(-1e9, 1e9), fc.constantFrom(null, 0, 1, 1e12, 1e12 + 1));
+    const dirty = fc
+      .integer({ min: 1, max: 4 })
+      .chain((k) => fc.array(fc.array(value, { minLength: k, maxLength: k }), { maxLength: 7 }));
+    fc.assert(
+      fc.property(dirty, (results) => {
+        expect(notFinitePaths(mixedModel(results, { confidence: 0.95 }))).toEqual([]);
+      }),
+      { numRuns: 400 },
+    );
+  });
+});
