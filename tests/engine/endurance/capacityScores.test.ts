@@ -1,0 +1,90 @@
+import fc from "fast-check";
+import { capacityDifference } from "../../../src/engine/endurance/capacityDifference";
+import { type CapacityScore, capacityScores } from "../../../src/engine/endurance/capacityScores";
+import { unwrap } from "../../../src/engine/result";
+import { notFinitePaths } from "../measurements";
+
+const reached = (value: number): CapacityScore => ({ value, stoppedAtCap: false });
+const stopped = (value: number): CapacityScore => ({ value, stoppedAtCap: true });
+
+describe("capacity scores of a squad", () => {
+  // Source: R 4.2.2 quantile(c(10, 20, 20, 30, 40), c(.25, .5, .75), type = 7).
+  test("median and quartiles as R and spreadsheets give them", () => {
+    const scores = unwrap(capacityScores([40, 20, 10, 30, 20].map(reached)));
+    expect([scores.lowerQuartile, scores.median, scores.upperQuartile]).toEqual(
+      [20, 20, 30].map((value) => ({ value, atLeast: false })),
+    );
+    expect(scores.cautions).toEqual([]);
+  });
+
+  test("scores stopped at the cap make the quantiles they reach at least so high", () => {
+    const scores = unwrap(capacityScores([reached(20), null, reached(30), reached(40), stopped(60), stopped(60)]));
+    expect(scores).toMatchObject({ count: 5, stoppedAtCap: 2, cautions: [{ code: "stoppedAtCap" }] });
+    expect(scores.median).toEqual({ value: 40, atLeast: false });
+    expect(scores.upperQuartile).toEqual({ value: 60, atLeast: true });
+  });
+
+  test("fewer than three and negative scores are refused", () => {
+    expect(capacityScores([reached(3), null, reached(4)]).ok).toBe(false);
+    expect(capacityScores([3, -4, 5].map(reached)).ok).toBe(false);
+  });
+
+  const aScore = fc.record({ value: fc.integer({ min: 0, max: 60 }), stoppedAtCap: fc.boolean() });
+
+  test("whatever the stopped athletes would have reached, exact quantiles stay and the others only rise", () => {
+    fc.assert(
+      fc.property(
+        fc.array(aScore, { minLength: 3, maxLength: 15 }),
+        fc.infiniteStream(fc.nat(100)),
+        (scores, extra) => {
+          const recorded = unwrap(capacityScores(scores));
+          const truth = unwrap(
+            capacityScores(
+              scores.map(({ value, stoppedAtCap }) => reached(stoppedAtCap ? value + extra.next().value : value)),
+            ),
+          );
+          for (const part of ["lowerQuartile", "median", "upperQuartile"] as const) {
+            if (recorded[part].atLeast) expect(truth[part].value).toBeGreaterThanOrEqual(recorded[part].value);
+            else expect(truth[part].value).toBe(recorded[part].value);
+          }
+          expect(notFinitePaths(recorded)).toEqual([]);
+        },
+      ),
+    );
+  });
+});
+
+describe("the side-to-side difference of capacity scores", () => {
+  // Source: by hand.
+  test("comes in repetitions, with a caution when counts are small", () => {
+    const difference = unwrap(capacityDifference(reached(10), reached(12)));
+    expect(difference).toMatchObject({ difference: 2, atLeast: false, cautions: [{ code: "smallCounts" }] });
+    expect(difference.percentOfBetter).toBeCloseTo(83.3333, 4);
+    expect(unwrap(capacityDifference(reached(30), reached(24)))).toMatchObject({ difference: -6, cautions: [] });
+    expect(unwrap(capacityDifference(reached(0), reached(0))).percentOfBetter).toBeNull();
+  });
+
+  test("is at least so large when the better side was stopped, and unknown when the weaker was", () => {
+    expect(unwrap(capacityDifference(reached(40), stopped(60)))).toMatchObject({ difference: 20, atLeast: true });
+    for (const [left, right] of [
+      [stopped(60), stopped(60)],
+      [stopped(60), reached(75)],
+      [reached(60), stopped(60)],
+      [stopped(60), reached(60)],
+      [reached(-1), reached(5)],
+    ] as const) {
+      expect(capacityDifference(left, right).ok).toBe(false);
+    }
+  });
+
+  test("changes only its sign when the sides change places", () => {
+    fc.assert(
+      fc.property(fc.nat(60), fc.nat(60), (one, other) => {
+        const there = unwrap(capacityDifference(reached(one), reached(other)));
+        const back = unwrap(capacityDifference(reached(other), reached(one)));
+        expect(there.difference + back.difference).toBe(0);
+        expect(there.percentOfBetter).toBe(back.percentOfBetter);
+      }),
+    );
+  });
+});
