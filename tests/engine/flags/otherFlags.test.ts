@@ -1,0 +1,60 @@
+import fc from "fast-check";
+import { directionFlip } from "../../../src/engine/flags/directionFlip";
+import { overdueRetest } from "../../../src/engine/flags/overdueRetest";
+import { sideMissing } from "../../../src/engine/flags/sideMissing";
+
+// Source of all: by hand.
+describe("a missing side", () => {
+  test("is named; two or none are no flag", () => {
+    expect(sideMissing(null, 180)).toMatchObject({ code: "sideMissing", facts: { side: "left" } });
+    expect(sideMissing(180, null)).toMatchObject({ facts: { side: "right" } });
+    expect(sideMissing(0, 180)).toBeNull();
+    expect(sideMissing(null, null)).toBeNull();
+  });
+});
+
+describe("a difference that changed sides", () => {
+  test("says whether both sessions lie beyond the noise", () => {
+    expect(directionFlip(8, -9, { noise: 5 })).toMatchObject({ code: "directionFlip", facts: { beyondNoise: "yes" } });
+    expect(directionFlip(8, -2, { noise: 5 })).toMatchObject({ facts: { beyondNoise: "no" } });
+    expect(directionFlip(8, -9)).toMatchObject({ facts: { beyondNoise: "no" } });
+    expect(directionFlip(-8, 9, { noise: 5 })!.reason).toContain(
+      "The left side was larger before (8), the right side is now (9)",
+    );
+  });
+
+  test("the same side, equal limbs and a missing session are no flag", () => {
+    for (const [before, now] of [
+      [8, 2],
+      [8, 0],
+      [null, -3],
+      [3, null],
+    ] as const) {
+      // biome-ignore format: pairs
+      expect(directionFlip(before, now)).toBeNull();
+    }
+  });
+
+  test("is the same flag with left and right, or before and now, exchanged", () => {
+    const asymmetry = fc.double({ min: -30, max: 30, noNaN: true });
+    fc.assert(
+      fc.property(asymmetry, asymmetry, (before, now) => {
+        expect(directionFlip(-before, -now, { noise: 4 })?.facts.beyondNoise).toBe(
+          directionFlip(now, before, { noise: 4 })?.facts.beyondNoise,
+        );
+      }),
+    );
+  });
+});
+
+describe("an overdue retest", () => {
+  test.each([
+    [45000, 45042, 42, null],
+    [45000, 45043, 42, "overdueRetest"],
+    [null, 45043, 42, "neverTested"],
+    [45050, 45043, 42, "resultInFuture"],
+    [45043, 45043, 42, null],
+  ])("last on %p, today %d, every %d days: %p", (last, today, every, code) => {
+    expect(overdueRetest(last, today, every)?.code ?? null).toBe(code);
+  });
+});

@@ -1,0 +1,87 @@
+import fc from "fast-check";
+import { weekSummary } from "../../../src/engine/load/weekSummary";
+import { weekToWeekChange } from "../../../src/engine/load/weekToWeekChange";
+import { unwrap } from "../../../src/engine/result";
+import { expected, expectRelative, fullColumn } from "../../reference/reference";
+import { cell, notFinitePaths } from "../measurements";
+
+const days = fullColumn("training_load", "load_au");
+const weeks = [0, 1, 2, 3, 4, 5].map((week) => days.slice(7 * week, 7 * week + 7));
+const reference = expected("training_load");
+
+describe("the training load of a week", () => {
+  // Source: R 4.2.2 sum, mean, sd; the divisor n by sqrt(6 / 7).
+  test.each([0, 1, 2, 3, 4, 5])("week %d agrees with R", (week) => {
+    const wanted = reference.weeks[week];
+    const summary = unwrap(weekSummary(weeks[week]!));
+    expect(summary).toMatchObject({ total: wanted.total, daysReported: 7, cautions: [] });
+    expectRelative(summary.mean!, wanted.mean, 1e-11);
+    expectRelative(summary.standardDeviation!, wanted.sd_n_minus_1, 1e-11);
+    expectRelative(summary.monotony!, wanted.monotony_n_minus_1, 1e-11);
+    expectRelative(summary.strain!, wanted.strain_n_minus_1, 1e-11);
+    const byN = unwrap(weekSummary(weeks[week]!, { divisor: "n" }));
+    expectRelative(byN.standardDeviation!, wanted.sd_population, 1e-11);
+    expectRelative(byN.monotony!, wanted.monotony_population, 1e-11);
+    expectRelative(byN.strain!, wanted.strain_population, 1e-11);
+  });
+
+  test("with a missing day has a total and says so, but no monotony", () => {
+    const summary = unwrap(weekSummary([420, 300, null, 0, 480, 600, 0]));
+    expect(summary).toMatchObject({ total: 1800, daysReported: 6, monotony: null, strain: null, mean: null });
+    expect(summary.cautions).toMatchObject([{ code: "daysMissing", facts: { missing: 1 } }]);
+  });
+
+  test("without variation has no monotony", () => {
+    for (const load of [0, 300, 0.1]) {
+      expect(unwrap(weekSummary(new Array(7).fill(load)))).toMatchObject({
+        standardDeviation: 0,
+        monotony: null,
+        strain: null,
+        cautions: [{ code: "noVariation" }],
+      });
+    }
+  });
+
+  test("other than seven days, none reported and negative loads are refused", () => {
+    expect(weekSummary(days.slice(0, 6))).toMatchObject({ ok: false, reasons: [{ code: "notAWeek" }] });
+    expect(weekSummary(new Array(7).fill(null))).toMatchObject({ ok: false, reasons: [{ code: "tooFew" }] });
+    expect(weekSummary([1, 2, 3, 4, 5, 6, -7])).toMatchObject({ ok: false, reasons: [{ code: "negative" }] });
+  });
+
+  test("monotony has no unit, strain has the load's, order does not matter, nothing is NaN", () => {
+    const aWeek = fc.array(fc.nat(1000), { minLength: 7, maxLength: 7 });
+    fc.assert(
+      fc.property(aWeek, fc.integer({ min: 2, max: 9 }), (week, factor) => {
+        const summary = unwrap(weekSummary(week));
+        const scaled = unwrap(weekSummary(week.map((load) => load * factor)));
+        const reversed = unwrap(weekSummary([...week].reverse()));
+        if (summary.monotony === null) return;
+        expectRelative(scaled.monotony!, summary.monotony, 1e-12);
+        expectRelative(scaled.strain!, factor * summary.strain!, 1e-12);
+        expectRelative(reversed.monotony!, summary.monotony, 1e-12);
+      }),
+    );
+    fc.assert(
+      fc.property(fc.array(cell(-10, 1000), { maxLength: 9 }), (week) => {
+        expect(notFinitePaths(weekSummary(week))).toEqual([]);
+      }),
+    );
+  });
+});
+
+describe("the change from week to week", () => {
+  // Source: R 4.2.2 100 * diff(totals) / totals.
+  test("agrees with R", () => {
+    reference.week_change_pct.forEach((percent: number | null, week: number) => {
+      if (percent === null) return;
+      const [last, now] = [reference.weeks[week - 1].total, reference.weeks[week].total];
+      expectRelative(unwrap(weekToWeekChange(last, now)), percent, 1e-10);
+    });
+  });
+
+  test("from a week of nothing, and of negative totals, is refused", () => {
+    expect(weekToWeekChange(0, 500)).toMatchObject({ ok: false, reasons: [{ code: "notPositive" }] });
+    expect(weekToWeekChange(500, -1).ok).toBe(false);
+    expect(unwrap(weekToWeekChange(500, 0))).toBe(-100);
+  });
+});
