@@ -1,10 +1,9 @@
 import { asymmetry as asymmetryBy } from "../engine/asymmetry/asymmetry";
 import { noiseLimit as limitOf } from "../engine/asymmetry/noiseLimit";
-import { trialNoise } from "../engine/reliability/trialNoise";
-import type { Result } from "../engine/result";
+import { noiseOfAthletes } from "../engine/reliability/noiseOfAthletes";
 import { reduceTrials } from "../engine/trials/reduceTrials";
 import type { Direction, Reduction } from "../engine/trials/reduction";
-import { answer, directionOf, reductionOf, trialRowsOf, trialsOf } from "./border";
+import { answer, cell, directionOf, invalid, noiseSourceOf, reductionOf, trialRowsOf, trialsOf } from "./border";
 
 /**
  * Left-right difference in percent of the larger side; plus where the right is larger, minus where the left is.
@@ -39,40 +38,41 @@ export function strongerSide(left: any[][], right: any[][], reduction?: string, 
 }
 
 /**
- * The left-right difference, in percent of the larger side, that equal legs stay below 95 times in 100 by the scatter
- * of the trials alone. A difference beyond it is more than the test's noise.
+ * The left-right difference, in percent of the larger side, that equal sides stay below 95 times in 100 by the scatter
+ * of the trials alone: one for each athlete, down the column. An asymmetry beyond it is more than the test's noise.
  * @customfunction NOISELIMIT
- * @param left Cells with this athlete's left trials, e.g. C4:E4.
- * @param right Cells with this athlete's right trials, e.g. F4:H4.
- * @param groupLeft All athletes' left trials, one row each, e.g. $C$4:$E$29.
- * @param groupRight All athletes' right trials, one row each, e.g. $F$4:$H$29.
+ * @param left All athletes' left trials, one row each, e.g. C4:E29.
+ * @param right All athletes' right trials, one row each, e.g. F4:H29.
  * @param [reduction] How each side is scored: best (when left out), mean, median or meanOfBestTwo.
- * @returns The limit in percent, e.g. 6.1.
+ * @param [noiseFrom] Whose scatter: steadied (own trials, steadied by the group's; when left out), group or athlete.
+ * @returns One limit in percent per row; #N/A where there are too few trials to tell.
  */
-export function noiseLimit(
-  left: any[][],
-  right: any[][],
-  groupLeft: any[][],
-  groupRight: any[][],
-  reduction?: string,
-): number {
-  const noise = answer(trialNoise([...trialRowsOf(groupLeft), ...trialRowsOf(groupRight)], { confidence: 0.95 }));
-  const count = (trials: any[][]) => trialsOf(trials).filter((trial) => trial !== null).length;
-  return answer(
-    limitOf({
-      noise,
-      leftCount: count(left),
-      rightCount: count(right),
-      reduction: reductionOf(reduction),
-      confidence: 0.95,
-    }),
-  ).percent;
+export function noiseLimit(left: any[][], right: any[][], reduction?: string, noiseFrom?: string): any[][] {
+  const squad = athletesOf(left, right);
+  const scoredBy = reductionOf(reduction);
+  const noises = noiseOfAthletes(squad, noiseSourceOf(noiseFrom));
+  return squad.map((sides, index) => {
+    const noise = noises[index]!;
+    const [leftCount, rightCount] = sides.map((trials) => trials.filter((trial) => trial !== null).length);
+    const counts = { leftCount: leftCount!, rightCount: rightCount! };
+    const limit = noise.ok ? limitOf({ noise: noise.value, ...counts, reduction: scoredBy, confidence: 0.95 }) : noise;
+    return [cell(limit, ({ percent }) => percent)];
+  });
+}
+
+/** Left and right trials of each athlete, row by row. */
+function athletesOf(left: any[][], right: any[][]): [(number | null)[], (number | null)[]][] {
+  const lefts = trialRowsOf(left);
+  const rights = trialRowsOf(right);
+  if (lefts.length !== rights.length) {
+    throw invalid(
+      `The left cells have ${lefts.length} rows, the right cells ${rights.length}; each row is one athlete.`,
+    );
+  }
+  return lefts.map((trials, row) => [trials, rights[row]!]);
 }
 
 function scores(left: any[][], right: any[][], reduction: Reduction, direction: Direction) {
-  const score = (trials: any[][]): number => {
-    const reduced: Result<{ readonly score: number }> = reduceTrials(trialsOf(trials), { reduction, direction });
-    return answer(reduced).score;
-  };
+  const score = (trials: any[][]) => answer(reduceTrials(trialsOf(trials), { reduction, direction })).score;
   return { left: score(left), right: score(right) };
 }

@@ -1,4 +1,5 @@
-import type { Result } from "../engine/result";
+import { type NoiseSource, noiseSources } from "../engine/reliability/noiseOfAthletes";
+import type { Refused, Result } from "../engine/result";
 import { type Direction, type Reduction, reductions } from "../engine/trials/reduction";
 import type { Cell } from "../reading/grid";
 import { readNumber } from "../reading/readNumber";
@@ -41,26 +42,18 @@ function cellOf(argument: Argument): Cell {
   return { error: "#VALUE!" };
 }
 
-/** The reduction named in a formula; "best" where it is left out. Excel passes null for an argument left out. */
-export function reductionOf(name: unknown): Reduction {
-  if (isLeftOut(name)) return "best";
-  const wanted = String(name)
-    .toLowerCase()
-    .replace(/[\s_-]/g, "");
-  const found = reductions.find((reduction) => reduction.toLowerCase() === wanted);
-  if (!found) throw invalid(`“${name}” is no way to score trials. Use best, mean, median or meanOfBestTwo.`);
+/** One of a closed list of words named in a formula; the first where it is left out, for which Excel passes null. */
+function wordOf<Word extends string>(name: unknown, words: readonly [Word, ...Word[]], what: string): Word {
+  if (name === null || name === undefined || name === "") return words[0];
+  const plain = (text: string) => text.toLowerCase().replace(/[\s_-]/g, "");
+  const found = words.find((word) => plain(word) === plain(String(name)));
+  if (!found) throw invalid(`“${name}” is no ${what}. Use ${words.slice(0, -1).join(", ")} or ${words.at(-1)}.`);
   return found;
 }
 
-/** Which results are better, named in a formula; "higher" where it is left out. */
-export function directionOf(name: unknown): Direction {
-  if (isLeftOut(name)) return "higher";
-  const wanted = String(name).toLowerCase();
-  if (wanted !== "higher" && wanted !== "lower") throw invalid(`“${name}” is no direction. Use higher or lower.`);
-  return wanted;
-}
-
-const isLeftOut = (argument: unknown): boolean => argument === null || argument === undefined || argument === "";
+export const reductionOf = (name: unknown): Reduction => wordOf(name, reductions, "way to score trials");
+export const directionOf = (name: unknown): Direction => wordOf(name, ["higher", "lower"], "direction");
+export const noiseSourceOf = (name: unknown): NoiseSource => wordOf(name, noiseSources, "source of noise");
 
 /**
  * The value of a result, or #N/A with all its reasons: the data cannot answer. #N/A and #VALUE! are the only errors
@@ -68,9 +61,15 @@ const isLeftOut = (argument: unknown): boolean => argument === null || argument 
  */
 export function answer<T>(result: Result<T>): T {
   if (result.ok) return result.value;
-  const message = result.reasons.map((reason) => reason.message).join(" ");
-  throw new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, message);
+  throw notAvailable(result);
 }
 
-const invalid = (message: string): CustomFunctions.Error =>
+/** One cell of a result that spills: its own value or its own error, so that one bad row leaves the others good. */
+export const cell = <T>(result: Result<T>, show: (value: T) => number): number | CustomFunctions.Error =>
+  result.ok ? show(result.value) : notAvailable(result);
+
+const notAvailable = ({ reasons }: Refused): CustomFunctions.Error =>
+  new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, reasons.map((reason) => reason.message).join(" "));
+
+export const invalid = (message: string): CustomFunctions.Error =>
   new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, message);

@@ -95,7 +95,8 @@ function isAttemptRow(cells: readonly Cell[]): boolean {
 function isHeadingWord(cell: Cell): boolean {
   if (typeof cell !== "string" || cell.length > 60 || isMeasurement(cell)) return false;
   const { name, unit } = splitHeading(cell);
-  return unit !== null || namedUse(name) !== null || sideIn(name) !== null;
+  const unnumbered = name.replace(/[\s#]*\d+$/, "");
+  return unit !== null || namedUse(unnumbered) !== null || sideIn(name) !== null;
 }
 
 /** "182 cm" is a result typed as text, not a heading. */

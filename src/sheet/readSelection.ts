@@ -47,9 +47,12 @@ export const readAgain = ({ grid, sheetId, grownFrom }: Selection & { kind: "cel
     Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getItem(sheetId);
       sheet.load("name,id");
+      if (grownFrom !== null) {
+        return readGrid(context, sheet, sheet.getRange(grownFrom).getSurroundingRegion(), { grownFrom });
+      }
       const { firstRow, firstColumn, cells } = grid;
       const range = sheet.getRangeByIndexes(firstRow, firstColumn, cells.length, cells[0]!.length);
-      const again = await readGrid(context, sheet, range, { grownFrom });
+      const again = await readGrid(context, sheet, range, {});
       if (again.kind === "empty") return again;
       const { unselectedRows, unselectedColumns } = grid;
       return { ...again, grid: { ...again.grid, unselectedRows, unselectedColumns } };

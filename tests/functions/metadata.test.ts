@@ -103,8 +103,8 @@ const traps: [trap: string, find: string, put: string, message: RegExp][] = [
   ["a parameter without words", "digits How many digits to keep; all if omitted.", "digits", /"digits" needs a/],
   ["words for no parameter", "@param digits", "@param decimals", /decimals describes no parameter/],
   ["words said twice", "@param digits", "@param values Again.\n * @param digits", /values stands twice/],
-  ["a type in the comment", "@param digits", "@param {number} digits", /neither \{type\} nor \[brackets\]/],
-  ["brackets in the comment", "@param digits", "@param [digits]", /neither \{type\} nor \[brackets\]/],
+  ["a type in the comment", "@param digits", "@param {number} digits", /must carry no \{type\}/],
+  ["brackets around a required parameter", "@param values", "@param [values]", /make a required parameter optional/],
   ["a default value", "digits?: number", "digits = 2", /default value, which never applies/],
   ["a rest parameter", "others?: number[]", "...others: number[]", /must not be "...rest"/],
   ["a pattern", "digits?: number", "{ digits }: { digits: number }", /must have a plain name/],
@@ -178,6 +178,12 @@ describe("what is allowed", () => {
     ["any", "[]): any {"],
   ])("returning %s", (_what, put) => {
     expect(describeText(sound.replace("[]): number {", put)).metadata.functions).toHaveLength(1);
+  });
+
+  test("brackets around a parameter that is optional", () => {
+    expect(describeText(sound.replace("@param digits", "@param [digits]")).metadata).toEqual(
+      describeText(sound).metadata,
+    );
   });
 
   test("functions and exports beside them that are no custom functions", () => {

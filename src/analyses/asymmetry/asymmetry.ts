@@ -25,11 +25,13 @@ const settings = z.object({
   ),
   noise: choice(
     "Noise from",
-    "What the difference is held against. The group's trials give the steadiest noise; an athlete's own trials are few; " +
-      "the CV rule is common and lenient: equal legs fail it in about one athlete of three.",
+    "What the difference is held against. Three trials tell little about one athlete's scatter, and the group's scatter " +
+      "is wrong for an athlete who scatters more or less than the rest: so the athlete's own is steadied by the group's. " +
+      "The CV rule is common and lenient: equal legs fail it in about one athlete of three.",
     {
-      group: "The group's trials (95 %)",
-      athlete: "The athlete's own trials (95 %)",
+      steadied: "Own trials, steadied by the group's",
+      group: "The group's trials",
+      athlete: "Own trials only",
       variability: "The larger CV of the two sides",
     },
   ),
@@ -53,7 +55,7 @@ const gives = z.object({
   stronger: text("Stronger side", "The side with the better score."),
   noise: percent(
     "Noise limit",
-    "Equal legs would stay below this difference by the trials' scatter alone (19 times in 20, or the larger CV, as chosen).",
+    "By the scatter of the trials alone, equal sides stay below this difference 19 times in 20 (or, if so chosen, the larger CV).",
   ),
   verdict: text("Verdict", "Whether the difference is beyond the noise, and beyond your threshold."),
   variation: percent("Trial CV", "How much this athlete's trials of one side scatter: the larger CV of the two sides."),
@@ -101,7 +103,8 @@ export const asymmetry = defineAnalysis({
     formula: "100 × (right − left) ÷ larger side",
     source:
       "Percentage difference: Bishop et al. 2018, Strength Cond J 40(4). Noise: t interval for the difference of two " +
-      "scores on logarithms, with the scatter of the reduced score from normal order statistics.",
+      "scores on logarithms, with the scatter of the reduced score from normal order statistics; steadied as in Smyth " +
+      "2004, Stat Appl Genet Mol Biol 3(1).",
   },
   example: {
     results: [178, 182, 180].flatMap((value, trial) => [

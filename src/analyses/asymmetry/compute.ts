@@ -3,7 +3,8 @@ import { limbVariability } from "../../engine/asymmetry/limbVariability";
 import { noiseLimit } from "../../engine/asymmetry/noiseLimit";
 import { percentDifference } from "../../engine/asymmetry/percentDifference";
 import { tooFew } from "../../engine/refusals";
-import { type TrialNoise, trialNoise } from "../../engine/reliability/trialNoise";
+import { noiseOfAthletes } from "../../engine/reliability/noiseOfAthletes";
+import { trialNoise } from "../../engine/reliability/trialNoise";
 import { ok, type Result, refuse } from "../../engine/result";
 import { reduceTrials } from "../../engine/trials/reduceTrials";
 import type { TestResult } from "../../reading/readResults";
@@ -19,12 +20,9 @@ type Trials = { readonly athlete: string; readonly left: number[]; readonly righ
 export function compute(results: readonly TestResult[], settings: AsymmetrySettings): Result<Answer<AsymmetryRow>> {
   const squad = trialsByAthlete(results);
   if (squad.length === 0) return refuse(tooFew("athletes with a result", 1, 0));
-  const pooled = trialNoise(
-    squad.flatMap(({ left, right }) => [left, right]),
-    { confidence },
-  );
-  const group = pooled.ok ? pooled.value : null;
-  const rows = squad.map((trials) => judge(trials, settings, group)).sort(largestFirst);
+  const group = valueOr(trialNoise(squad.flatMap(bothSides), { confidence }), null);
+  const limits = limitsFor(squad, settings);
+  const rows = squad.map((trials, index) => judge(trials, settings, limits[index]!)).sort(largestFirst);
   return ok({
     rows,
     summary: words.summary(rows, settings, group),
@@ -33,6 +31,8 @@ export function compute(results: readonly TestResult[], settings: AsymmetrySetti
     leftOut: [],
   });
 }
+
+const bothSides = ({ left, right }: Trials): readonly (readonly number[])[] => [left, right];
 
 function trialsByAthlete(results: readonly TestResult[]): Trials[] {
   const squad = new Map<string, Trials>();
@@ -45,15 +45,14 @@ function trialsByAthlete(results: readonly TestResult[]): Trials[] {
   return [...squad.values()];
 }
 
-function judge(trials: Trials, settings: AsymmetrySettings, group: TrialNoise | null): AsymmetryRow {
+function judge(trials: Trials, settings: AsymmetrySettings, noise: number | null): AsymmetryRow {
   const left = scoreOf(trials.left, settings);
   const right = scoreOf(trials.right, settings);
-  const variability = limbVariability(trials.left, trials.right);
   const row = {
     athlete: trials.athlete,
     left,
     right,
-    variation: variability.ok ? variability.value.limit : null,
+    variation: valueOr(limbVariability(trials.left, trials.right), null)?.limit ?? null,
     leftTrials: trials.left.length,
     rightTrials: trials.right.length,
   };
@@ -62,7 +61,6 @@ function judge(trials: Trials, settings: AsymmetrySettings, group: TrialNoise | 
     return { ...row, asymmetry: null, stronger: "", noise: null, verdict, beyond: null, within: null };
   }
   const asymmetry = percentDifference(left, right);
-  const noise = limitFor(trials, settings, group);
   const code = judgeAsymmetry({ asymmetry, noiseLimit: noise, threshold: settings.threshold });
   const isBeyond = code === "beyondNoise" || code === "beyondNoiseAndThreshold";
   return {
@@ -77,8 +75,7 @@ function judge(trials: Trials, settings: AsymmetrySettings, group: TrialNoise | 
 }
 
 function scoreOf(trials: readonly number[], { reduction, direction }: AsymmetrySettings): number | null {
-  const reduced = reduceTrials(trials, { reduction, direction });
-  return reduced.ok ? reduced.value.score : null;
+  return valueOr(reduceTrials(trials, { reduction, direction }), null)?.score ?? null;
 }
 
 function strongerSide(left: number, right: number, { direction }: AsymmetrySettings): string {
@@ -86,24 +83,21 @@ function strongerSide(left: number, right: number, { direction }: AsymmetrySetti
   return right > left === (direction === "higher") ? words.right : words.left;
 }
 
-/** The size that noise alone explains, in percent of the larger side; null where there is nothing to learn it from. */
-function limitFor(trials: Trials, settings: AsymmetrySettings, group: TrialNoise | null): number | null {
-  if (settings.noise === "variability") {
-    const variability = limbVariability(trials.left, trials.right);
-    return variability.ok ? variability.value.limit : null;
+/** For each athlete the size that noise alone explains, in percent of the larger side; null where it is not known. */
+function limitsFor(squad: readonly Trials[], { noise, reduction }: AsymmetrySettings): (number | null)[] {
+  if (noise === "variability") {
+    return squad.map(({ left, right }) => valueOr(limbVariability(left, right), null)?.limit ?? null);
   }
-  const own = settings.noise === "athlete" ? trialNoise([trials.left, trials.right], { confidence }) : null;
-  const noise = own === null ? group : own.ok ? own.value : null;
-  if (noise === null) return null;
-  const limit = noiseLimit({
-    noise,
-    leftCount: trials.left.length,
-    rightCount: trials.right.length,
-    reduction: settings.reduction,
-    confidence,
+  const noises = noiseOfAthletes(squad.map(bothSides), noise);
+  return squad.map(({ left, right }, index) => {
+    const own = valueOr(noises[index]!, null);
+    if (own === null) return null;
+    const counts = { leftCount: left.length, rightCount: right.length };
+    return valueOr(noiseLimit({ noise: own, ...counts, reduction, confidence }), null)?.percent ?? null;
   });
-  return limit.ok ? limit.value.percent : null;
 }
+
+const valueOr = <T, Else>(result: Result<T>, otherwise: Else): T | Else => (result.ok ? result.value : otherwise);
 
 /** Athletes without an answer come last. */
 const largestFirst = (a: AsymmetryRow, b: AsymmetryRow): number =>

@@ -91,7 +91,7 @@ export function cautions(
   }
   if (settings.noise === "variability") {
     notes.push("The CV rule is lenient: with truly equal legs it still calls about one athlete in three asymmetric.");
-  } else if (settings.noise === "group" && group && group.degreesOfFreedom < 10) {
+  } else if (settings.noise !== "athlete" && group && group.degreesOfFreedom < 10) {
     notes.push("The noise rests on few trials and is rough.");
   }
   const compared = rows.filter((row) => row.noise !== null).length;
@@ -110,6 +110,7 @@ const reductionWords = {
 } as const;
 
 const noiseWords = {
+  steadied: "noise from each athlete's own trials, steadied by the group's, 95 % limit",
   group: "noise from all athletes' trials pooled, 95 % limit",
   athlete: "noise from each athlete's own trials, 95 % limit",
   variability: "noise as the larger CV of the two sides (Exell et al. 2012)",

@@ -105,6 +105,7 @@ function idProblems(id: string): string[] {
 function commentProblems(declaration: ts.FunctionDeclaration): string[] {
   const comments = ts.getJSDocCommentsAndTags(declaration).filter(ts.isJSDoc);
   const names = declaration.parameters.map((parameter) => parameter.name.getText());
+  const optionalNames = declaration.parameters.filter(isOptional).map((parameter) => parameter.name.getText());
   const tags = ts.getJSDocTags(declaration);
   const described = tags.filter(ts.isJSDocParameterTag);
   return [
@@ -125,8 +126,11 @@ function commentProblems(declaration: ts.FunctionDeclaration): string[] {
       )
       .map((tag) => `@param ${tag.name.getText()} stands twice.`),
     ...described
-      .filter((tag) => tag.typeExpression !== undefined || tag.isBracketed)
-      .map((tag) => `@param ${tag.name.getText()} must carry neither {type} nor [brackets]; the signature says both.`),
+      .filter((tag) => tag.typeExpression !== undefined)
+      .map((tag) => `@param ${tag.name.getText()} must carry no {type}; the signature says it.`),
+    ...described
+      .filter((tag) => tag.isBracketed && !optionalNames.includes(tag.name.getText()))
+      .map((tag) => `@param [${tag.name.getText()}] would make a required parameter optional; write "?" if it is.`),
   ];
 }
 
