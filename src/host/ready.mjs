@@ -1,0 +1,114 @@
+// @ts-check
+// What must be in place before anything can be served or tested: a Node that is new enough, the packages of the lock
+// file, and a build no older than its sources. Runs before anything is installed, so Node's own modules only.
+import { spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+export const root = fileURLToPath(new URL("../../", import.meta.url));
+export const dist = join(root, "dist");
+
+/** Thrown where there is nothing to do but tell: its message is for the person at the keyboard. */
+export class NotReady extends Error {}
+
+export function nodeReady(version = process.versions.node) {
+  if (Number.parseInt(version, 10) < 20) {
+    throw new NotReady(`Node 20 or newer is needed; this is ${version}. It is at https://nodejs.org.`);
+  }
+}
+
+/** Installs what the lock file names, unless it is all there. */
+export function packagesReady() {
+  if (lockedPackagesPresent()) return;
+  console.log("Installing packages (npm ci) ...");
+  run("npm", ["ci"], "The packages could not be installed.");
+}
+
+/**
+ * Builds each named half of webpack.config.js whose sources have changed since it was last built.
+ * @param {("add-in" | "host")[]} names
+ */
+export function buildReady(names) {
+  for (const name of names) {
+    const stamp = join(root, ".cache", `${name}.built`);
+    const fingerprint = fingerprintOf(name);
+    if (builtPages[name].every((page) => existsSync(join(dist, page))) && read(stamp) === fingerprint) continue;
+    console.log(`Building the ${name} ...`);
+    rmSync(stamp, { force: true });
+    const cli = join(root, "node_modules", "webpack-cli", "bin", "cli.js");
+    run(process.execPath, [cli, "--config-name", name], `The ${name} could not be built.`);
+    mkdirSync(dirname(stamp), { recursive: true });
+    writeFileSync(stamp, fingerprint);
+  }
+}
+
+const builtPages = {
+  "add-in": ["taskpane.html", "taskpane-embedded.html", "functions.json"],
+  host: ["index.html", "bridge.js"],
+};
+
+/** What each half is built from; a path that ends the list of another half is not its own. */
+const sources = {
+  "add-in": { from: ["src", "manifest"], except: join("src", "host") },
+  host: { from: [join("src", "host"), "sample-workbooks", join("manifest", "icons")], except: undefined },
+};
+
+/** @param {"add-in" | "host"} name */
+function fingerprintOf(name) {
+  const hash = createHash("sha256").update(process.env.TAPELINE_URL ?? "");
+  const { from, except } = sources[name];
+  for (const path of [...from, "package-lock.json", "webpack.config.js"].flatMap((it) => filesOf(it, except))) {
+    hash.update(`\0${path}\0`).update(readFileSync(join(root, path)));
+  }
+  return hash.digest("hex");
+}
+
+/**
+ * Files at or below a path, relative to the root, in a fixed order.
+ * @param {string} path
+ * @param {string} [except] A folder to leave out.
+ * @returns {string[]}
+ */
+function filesOf(path, except) {
+  if (path === except) return [];
+  if (!statSync(join(root, path)).isDirectory()) return [path];
+  return readdirSync(join(root, path))
+    .sort()
+    .flatMap((name) => filesOf(join(path, name), except));
+}
+
+/** npm keeps a second lock file inside node_modules that says what really stands there. */
+function lockedPackagesPresent() {
+  const wanted = packagesIn(join(root, "package-lock.json"));
+  const present = packagesIn(join(root, "node_modules", ".package-lock.json"));
+  return Object.entries(wanted).every(
+    ([path, { version, optional }]) => path === "" || optional || present[path]?.version === version,
+  );
+}
+
+/**
+ * @param {string} lockFile
+ * @returns {Record<string, { version: string, optional?: boolean }>}
+ */
+function packagesIn(lockFile) {
+  return JSON.parse(read(lockFile) ?? "{}").packages ?? {};
+}
+
+/** @param {string} file */
+function read(file) {
+  return existsSync(file) ? readFileSync(file, "utf8") : undefined;
+}
+
+/**
+ * Runs a program in the root with its output shown.
+ * @param {string} program
+ * @param {string[]} parameters
+ * @param {string} otherwise What to say if it fails.
+ */
+function run(program, parameters, otherwise) {
+  const shell = process.platform === "win32" && program === "npm"; // npm is a batch file there
+  const { status } = spawnSync(program, parameters, { cwd: root, stdio: "inherit", shell });
+  if (status !== 0) throw new NotReady(otherwise);
+}
