@@ -1,8 +1,16 @@
 import { columnName, columnNumber, lastColumn, lastRow } from "./addresses";
 
-/** Files mark functions younger than the format; people and the engine write the plain name. */
+/**
+ * A formula of the file as people write it: files mark functions younger than the format, the names a formula gives to
+ * its own steps, and call functions for `G1#` and `@A1:A9`.
+ */
 export const plainFormula = (formula: string): string =>
-  outsideQuotes(formula, (code) => code.replace(/_xlfn\.(_xlws\.)?|_xlpm\./g, ""));
+  outsideQuotes(formula, (code) =>
+    code
+      .replace(/_xlfn\.ANCHORARRAY\(([^()]*)\)/g, "$1#")
+      .replace(/_xlfn\.SINGLE\(([^()]*)\)/g, "@$1")
+      .replace(/_xlfn\.(_xlws\.)?|_xlpm\./g, ""),
+  );
 
 /** Moves the relative references of a shared formula from its first cell to another one. */
 export const movedFormula = (formula: string, rows: number, columns: number): string =>
@@ -22,6 +30,6 @@ export const movedFormula = (formula: string, rows: number, columns: number): st
 /** Applies `change` to a formula's code, leaving text in quotes, quoted sheet names and bracketed column names alone. */
 export const outsideQuotes = (formula: string, change: (code: string) => string): string =>
   formula
-    .split(/("(?:[^"]|"")*"|'(?:[^']|'')*'|\[[^\]]*\])/)
+    .split(/("(?:[^"]|"")*"|'(?:[^']|'')*'|\[(?:'.|\[(?:'.|[^\]'])*\]|[^\]'[])*\])/)
     .map((piece, index) => (index % 2 === 0 ? change(piece) : piece))
     .join("");

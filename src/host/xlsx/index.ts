@@ -1,2 +1,4 @@
 export { type OpenedXlsx, openXlsx } from "./read";
 export { XlsxRefusal } from "./refusal";
+export { saveBook } from "./saveBook";
+export { type SavedXlsx, saveXlsx, type WorkbookToSave } from "./write";

@@ -8,6 +8,7 @@ import { cellReader } from "./cells";
 import { readColours } from "./colours";
 import { readConditionalFormats } from "./conditionalFormats";
 import { readDataValidations } from "./dataValidations";
+import { readFilter } from "./filters";
 import { readNames } from "./names";
 import { readNotes } from "./notes";
 import { noticesOf } from "./notices";
@@ -44,6 +45,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
   const notes: Record<string, Record<number, Record<number, ISheetNote>>> = {};
   const formats: Record<string, unknown> = {};
   const rules: Record<string, unknown> = {};
+  const filters: Record<string, unknown> = {};
   let formatsLeft = 0;
   let tableCount = 0;
 
@@ -80,6 +82,8 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     formats[id] = conditional;
     formatsLeft += left;
     rules[id] = readDataValidations(sheet.xml);
+    const filter = readFilter(sheet.xml, sheet.data);
+    if (filter) filters[id] = filter;
   }
   if (worksheets.length === 0) throw new XlsxRefusal("This workbook has no worksheet that can be opened.");
 
@@ -98,6 +102,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
       { name: "SHEET_NOTE_PLUGIN", data: JSON.stringify(notes) },
       { name: "SHEET_CONDITIONAL_FORMATTING_PLUGIN", data: JSON.stringify(formats) },
       { name: "SHEET_DATA_VALIDATION_PLUGIN", data: JSON.stringify(rules) },
+      { name: "SHEET_FILTER_PLUGIN", data: JSON.stringify(filters) },
     ],
   };
   const usesOldDates = truthOf(childOf(source, "workbookPr"), "date1904");

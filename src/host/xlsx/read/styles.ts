@@ -38,8 +38,12 @@ export function readStyles(source: XmlElement | undefined, colours: Colours): St
       ...(border && readBorder(border, colours)),
     };
   });
-  return { cells, conditional, plain: fonts[0] ?? {} };
+  return { cells, conditional, plain: withoutBlack(fonts[0] ?? {}) };
 }
+
+/** Black is what the grid writes in anyway; as a colour of its own it would stand in every cell's look. */
+const withoutBlack = ({ cl, ...plain }: IStyleData): IStyleData =>
+  cl && cl.rgb !== "#000000" ? { ...plain, cl } : plain;
 
 function readFont(font: XmlElement, colours: Colours): IStyleData {
   const has = (name: string) => {

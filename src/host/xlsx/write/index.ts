@@ -1,0 +1,174 @@
+import type {
+  ICellData,
+  IRange,
+  ISheetDataValidationRule,
+  IStyleData,
+  IWorkbookData,
+  IWorksheetData,
+} from "@univerjs/core";
+import { BooleanNumber } from "@univerjs/core";
+import type { IDefinedNamesServiceParam } from "@univerjs/engine-formula";
+import type { IConditionFormattingRule } from "@univerjs/sheets-conditional-formatting";
+import type { IAutoFilter } from "@univerjs/sheets-filter";
+import type { ISheetNote } from "@univerjs/sheets-note";
+import type { ITableJson } from "@univerjs/sheets-table";
+import { pack } from "../package/archive";
+import type { CellSurroundings } from "./cells";
+import { conditionalFormatsMarkup } from "./conditionalFormats";
+import { dataValidationsMarkup } from "./dataValidations";
+import { filterMarkup } from "./filters";
+import { counted, main, part, relationships, tag } from "./markup";
+import { namesMarkup } from "./names";
+import { noteBoxesPart, notesPart } from "./notes";
+import { PackageWriter } from "./packageWriter";
+import { SharedTexts } from "./sharedTexts";
+import { sheetMarkup } from "./sheet";
+import { StyleSheet } from "./styles";
+import { tablePart } from "./tables";
+
+/** A workbook as the engine gives it out, and what the host alone knows of it. */
+export type WorkbookToSave = {
+  readonly snapshot: Partial<IWorkbookData>;
+  readonly activeSheetId: string;
+  /** A formula as people write it, of the engine's own form in a cell. */
+  readonly shownFormula: (formula: string, place: { sheetId: string; row: number; column: number }) => string;
+  /** Where the formula of a cell spilt to, if it did. */
+  readonly spillOf: (sheetId: string, row: number, column: number) => IRange | undefined;
+};
+
+/** The bytes of the file, and a sentence for each thing that did not fit into it. */
+export type SavedXlsx = { readonly bytes: Uint8Array; readonly losses: readonly string[] };
+
+export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
+  const { snapshot } = workbook;
+  const resources = readResources(snapshot);
+  const order = (snapshot.sheetOrder ?? []).filter((id) => snapshot.sheets?.[id]);
+  const styles = new StyleSheet(lookOf(snapshot, snapshot.defaultStyle) ?? {});
+  const texts = new SharedTexts();
+  const writer = new PackageWriter();
+  const losses = new Map<string, number>();
+  const lose = (what: string, count: number) => {
+    if (count > 0) losses.set(what, (losses.get(what) ?? 0) + count);
+  };
+  const atTheTop = (formula: string) => workbook.shownFormula(formula, { sheetId: order[0] ?? "", row: 0, column: 0 });
+  let tableCount = 0;
+
+  const sheetTags = order.map((sheetId, index) => {
+    const sheet = snapshot.sheets![sheetId] as Partial<IWorksheetData>;
+    const path = `xl/worksheets/sheet${index + 1}.xml`;
+    const tables = resources.tables[sheetId]?.tables ?? [];
+    const notes = Object.values(resources.notes[sheetId] ?? {}).flatMap((row) => Object.values(row));
+    const filter = filterMarkup(resources.filters[sheetId]);
+    const validations = dataValidationsMarkup(resources.rules[sheetId] ?? []);
+    lose("filter by colour", filter.left);
+    lose("tick box or list of several choices", validations.left);
+    lose("filter inside a table", tables.filter(isFiltered).length);
+    lose("cell with several typefaces or colours in one text", countRichTexts(sheet));
+
+    const tableLinks = tables.map((table) => {
+      tableCount += 1;
+      const content = tablePart(table, tableCount, atTheTop);
+      return writer.link(path, "table", `xl/tables/table${tableCount}.xml`, content, "table");
+    });
+    if (notes.length > 0) writer.link(path, "comments", `xl/comments${index + 1}.xml`, notesPart(notes), "comments");
+    const boxes =
+      notes.length > 0 &&
+      writer.link(path, "vmlDrawing", `xl/drawings/vmlDrawing${index + 1}.vml`, noteBoxesPart(notes));
+
+    const markup = sheetMarkup(
+      sheet,
+      surroundings(workbook, sheetId, tables, styles, texts),
+      {
+        autoFilter: filter.markup,
+        filteredRows: filter.filteredRows,
+        conditionalFormats: conditionalFormatsMarkup(resources.formats[sheetId] ?? [], styles),
+        dataValidations: validations.markup,
+        drawing: "",
+        legacyDrawing: boxes ? tag("legacyDrawing", { "r:id": boxes }) : "",
+        tableParts: counted(
+          "tableParts",
+          tableLinks.map((id) => tag("tablePart", { "r:id": id })),
+        ),
+      },
+      sheetId === workbook.activeSheetId,
+    );
+    const id = writer.link("xl/workbook.xml", "worksheet", path, part(markup), "worksheet");
+    const hidden = sheet.hidden === BooleanNumber.TRUE ? "hidden" : undefined;
+    return tag("sheet", { name: sheet.name, sheetId: index + 1, state: hidden, "r:id": id });
+  });
+
+  writer.link("xl/workbook.xml", "styles", "xl/styles.xml", styles.part(), "styles");
+  writer.link("xl/workbook.xml", "sharedStrings", "xl/sharedStrings.xml", texts.part(), "sharedStrings");
+  const active = Math.max(0, order.indexOf(workbook.activeSheetId));
+  const book = tag("workbook", { xmlns: main, "xmlns:r": relationships }, [
+    tag("bookViews", {}, tag("workbookView", { activeTab: active || undefined })),
+    tag("sheets", {}, sheetTags),
+    namesMarkup(Object.values(resources.names), order, atTheTop),
+    // Whoever opens the file calculates it anew: their functions may differ from ours.
+    tag("calcPr", { calcId: 191029, fullCalcOnLoad: true }),
+  ]);
+  writer.link("", "officeDocument", "xl/workbook.xml", part(book), "sheet.main");
+  const losing = [...losses].map(
+    ([what, count]) => `${count} ${what}${count === 1 ? "" : " (each)"}: not kept in the file.`,
+  );
+  return { bytes: pack(writer.parts()), losses: losing };
+}
+
+function surroundings(
+  { snapshot, shownFormula, spillOf }: WorkbookToSave,
+  sheetId: string,
+  tables: readonly ITableJson[],
+  styles: StyleSheet,
+  texts: SharedTexts,
+): CellSurroundings {
+  const tableOf = (row: number, column: number) =>
+    tables.find(
+      ({ range }) =>
+        row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn,
+    );
+  return {
+    styles,
+    texts,
+    look: (style) => lookOf(snapshot, style),
+    shownFormula: (formula, row, column) => shownFormula(formula, { sheetId, row, column }),
+    spillOf: (row, column) => spillOf(sheetId, row, column),
+    tableAt: (row, column) => tableOf(row, column)?.name,
+    headingAt: (row, column) => {
+      const table = tableOf(row, column);
+      if (!table || row !== table.range.startRow || table.options.showHeader === false) return undefined;
+      return table.columns[column - table.range.startColumn]?.displayName;
+    },
+  };
+}
+
+const lookOf = (snapshot: Partial<IWorkbookData>, style: ICellData["s"]): IStyleData | undefined =>
+  (typeof style === "string" ? snapshot.styles?.[style] : style) ?? undefined;
+
+type Resources = {
+  readonly names: Record<string, IDefinedNamesServiceParam>;
+  readonly tables: Record<string, { tables: ITableJson[] }>;
+  readonly notes: Record<string, Record<string, Record<string, ISheetNote>>>;
+  readonly formats: Record<string, IConditionFormattingRule[]>;
+  readonly rules: Record<string, ISheetDataValidationRule[]>;
+  readonly filters: Record<string, IAutoFilter>;
+};
+
+function readResources({ resources = [] }: Partial<IWorkbookData>): Resources {
+  const read = (name: string) => JSON.parse(resources.find((each) => each.name === name)?.data || "{}");
+  return {
+    names: read("SHEET_DEFINED_NAME_PLUGIN"),
+    tables: read("SHEET_TABLE_PLUGIN"),
+    notes: read("SHEET_NOTE_PLUGIN"),
+    formats: read("SHEET_CONDITIONAL_FORMATTING_PLUGIN"),
+    rules: read("SHEET_DATA_VALIDATION_PLUGIN"),
+    filters: read("SHEET_FILTER_PLUGIN"),
+  };
+}
+
+const isFiltered = ({ filters }: ITableJson) => (filters?.tableColumnFilterList ?? []).some(Boolean);
+
+/** Texts whose runs differ; one run over the whole text is just a look. */
+const countRichTexts = (sheet: Partial<IWorksheetData>): number =>
+  Object.values((sheet.cellData ?? {}) as Record<string, Record<string, ICellData>>)
+    .flatMap((row) => Object.values(row))
+    .filter((cell) => (cell?.p?.body?.textRuns?.length ?? 0) > 1).length;

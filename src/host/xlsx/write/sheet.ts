@@ -1,0 +1,132 @@
+import { BooleanNumber, type ICellData, type IRange, type IRowData, type IWorksheetData } from "@univerjs/core";
+import { cellAddress, rangeReference } from "../addresses";
+import { heightOfPixels, widthOfPixels } from "../measures";
+import { type CellSurroundings, cellTag } from "./cells";
+import { fileColour } from "./colours";
+import { main, relationships, tag } from "./markup";
+
+/** Markup that comes from other parts of the workbook, already written, in the places the format prescribes. */
+export type SheetExtras = {
+  readonly autoFilter: string;
+  readonly conditionalFormats: string;
+  readonly dataValidations: string;
+  readonly drawing: string;
+  readonly legacyDrawing: string;
+  readonly tableParts: string;
+  /** Rows that a filter keeps out of sight. */
+  readonly filteredRows: ReadonlySet<number>;
+};
+
+export function sheetMarkup(
+  sheet: Partial<IWorksheetData>,
+  around: CellSurroundings,
+  extras: SheetExtras,
+  isActive: boolean,
+): string {
+  const tab = fileColour(sheet.tabColor);
+  const { area, rows } = rowsMarkup(sheet, around, extras.filteredRows);
+  const merges = (sheet.mergeData ?? []).map((merge) => tag("mergeCell", { ref: rangeReference(merge) }));
+  return tag("worksheet", { xmlns: main, "xmlns:r": relationships }, [
+    tab ? tag("sheetPr", {}, tag("tabColor", { rgb: tab })) : "",
+    tag("dimension", { ref: rangeReference(area) }),
+    tag("sheetViews", {}, viewMarkup(sheet, isActive)),
+    tag("sheetFormatPr", {
+      defaultColWidth: sheet.defaultColumnWidth === undefined ? undefined : widthOfPixels(sheet.defaultColumnWidth),
+      defaultRowHeight: heightOfPixels(sheet.defaultRowHeight ?? 20),
+    }),
+    columnsMarkup(sheet, around),
+    tag("sheetData", {}, rows),
+    extras.autoFilter,
+    merges.length > 0 ? tag("mergeCells", { count: merges.length }, merges) : "",
+    extras.conditionalFormats,
+    extras.dataValidations,
+    tag("pageMargins", { left: 0.7, right: 0.7, top: 0.75, bottom: 0.75, header: 0.3, footer: 0.3 }),
+    extras.drawing,
+    extras.legacyDrawing,
+    extras.tableParts,
+  ]);
+}
+
+function rowsMarkup(sheet: Partial<IWorksheetData>, around: CellSurroundings, filtered: ReadonlySet<number>) {
+  const cellRows = (sheet.cellData ?? {}) as Record<number, Record<number, ICellData>>;
+  const rowData = (sheet.rowData ?? {}) as Record<number, Partial<IRowData>>;
+  const numbers = [...new Set([...Object.keys(cellRows), ...Object.keys(rowData), ...filtered].map(Number))].sort(
+    ascending,
+  );
+  const area: IRange = { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 };
+  const rows = numbers.map((row) => {
+    const cells = Object.entries(cellRows[row] ?? {})
+      .map(([column, cell]) => [Number(column), cell] as const)
+      .sort(([one], [other]) => one - other)
+      .map(([column, cell]) => {
+        const markup = cell ? cellTag(cell, row, column, around) : "";
+        if (markup !== "") {
+          area.endRow = Math.max(area.endRow, row);
+          area.endColumn = Math.max(area.endColumn, column);
+        }
+        return markup;
+      });
+    const attributes = rowAttributes(rowData[row], filtered.has(row), around);
+    if (cells.join("") === "" && Object.keys(attributes).length === 0) return "";
+    return tag("row", { r: row + 1, ...attributes }, cells);
+  });
+  return { area, rows };
+}
+
+function rowAttributes(row: Partial<IRowData> | undefined, isFiltered: boolean, around: CellSurroundings) {
+  const byHand = row?.h !== undefined && row.ia === BooleanNumber.FALSE;
+  const height = byHand ? row.h : (row?.ah ?? row?.h);
+  const look = around.look(row?.s);
+  return {
+    ...(look && { s: around.styles.cell(look), customFormat: true }),
+    ...(height !== undefined && { ht: heightOfPixels(height) }),
+    ...(byHand && { customHeight: true }),
+    ...((isFiltered || row?.hd === BooleanNumber.TRUE) && { hidden: true }),
+  };
+}
+
+function columnsMarkup(sheet: Partial<IWorksheetData>, around: CellSurroundings): string {
+  const columns = Object.entries(sheet.columnData ?? {})
+    .filter(([, column]) => column && (column.w !== undefined || column.hd === BooleanNumber.TRUE || column.s))
+    .map(([index, column]) => {
+      const look = around.look(column.s);
+      return tag("col", {
+        min: Number(index) + 1,
+        max: Number(index) + 1,
+        width: widthOfPixels(column.w ?? sheet.defaultColumnWidth ?? 64),
+        style: look && around.styles.cell(look),
+        hidden: column.hd === BooleanNumber.TRUE,
+        customWidth: true,
+      });
+    });
+  return columns.length > 0 ? tag("cols", {}, columns) : "";
+}
+
+function viewMarkup(sheet: Partial<IWorksheetData>, isActive: boolean): string {
+  const { xSplit = 0, ySplit = 0, startRow = 0, startColumn = 0 } = sheet.freeze ?? {};
+  const pane = ySplit > 0 ? (xSplit > 0 ? "bottomRight" : "bottomLeft") : "topRight";
+  const frozen =
+    xSplit > 0 || ySplit > 0
+      ? tag("pane", {
+          xSplit: xSplit || undefined,
+          ySplit: ySplit || undefined,
+          topLeftCell: cellAddress(Math.max(startRow, ySplit), Math.max(startColumn, xSplit)),
+          activePane: pane,
+          state: "frozen",
+        }) + tag("selection", { pane })
+      : "";
+  const zoom = Math.round((sheet.zoomRatio ?? 1) * 100);
+  return tag(
+    "sheetView",
+    {
+      showGridLines: sheet.showGridlines === BooleanNumber.FALSE ? 0 : undefined,
+      rightToLeft: sheet.rightToLeft === BooleanNumber.TRUE,
+      tabSelected: isActive,
+      zoomScale: zoom === 100 ? undefined : zoom,
+      workbookViewId: 0,
+    },
+    frozen,
+  );
+}
+
+const ascending = (one: number, other: number) => one - other;

@@ -1,0 +1,15 @@
+import { Book } from "../../../src/host/engine/book";
+import { createEngine } from "../../../src/host/engine/createEngine";
+import { settle } from "../../../src/host/engine/settle";
+import { openXlsx, type SavedXlsx, saveBook } from "../../../src/host/xlsx";
+
+/** Opens a file, lets the engine calculate it, and saves it again. */
+export async function throughTheEngine(bytes: Uint8Array, change?: (book: Book) => void): Promise<SavedXlsx> {
+  const book = new Book(createEngine({ workbook: openXlsx(bytes, "sample").workbook }));
+  change?.(book);
+  await settle(book);
+  const saved = saveBook(book);
+  book.dispose();
+  book.univer.dispose();
+  return saved;
+}
