@@ -56,6 +56,12 @@ export const noTrueSpread = (what: string): Refusal => ({
   facts: { what },
 });
 
+export const mostEqual = (what: string): Refusal => ({
+  code: "mostEqual",
+  message: `More than half of the ${what} are equal, so their median spread is zero.`,
+  facts: { what },
+});
+
 export const agreementUndefined = (): Refusal => ({
   code: "agreementUndefined",
   message: "Everybody has the same side larger both times, so agreement beyond chance cannot be told.",

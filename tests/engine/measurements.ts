@@ -1,8 +1,8 @@
 import fc from "fast-check";
 
-/** A random measurement: numbers between -1e-9 and 1e-9, which no instrument gives, become zero. */
+/** A random measurement, read to a thousandth as instruments do. */
 export const measurement = (min: number, max: number): fc.Arbitrary<number> =>
-  fc.double({ min, max, noNaN: true }).map((value) => (Math.abs(value) < 1e-9 ? 0 : value));
+  fc.double({ min, max, noNaN: true }).map((value) => Math.round(value * 1000) / 1000 || 0);
 
 /** A random measurement, now and then missing. */
 export const cell = (min: number, max: number): fc.Arbitrary<number | null> =>

@@ -1,0 +1,15 @@
+import { percentChange } from "../../../src/engine/change/percentChange";
+import { unwrap } from "../../../src/engine/result";
+
+describe("change in percent", () => {
+  // Source: arithmetic.
+  test("of the earlier score", () => {
+    expect(unwrap(percentChange(40, 44))).toBeCloseTo(10, 12);
+    expect(unwrap(percentChange(2, 1.9))).toBeCloseTo(-5, 12);
+  });
+
+  test("missing scores, zeros and negative values are refused", () => {
+    expect(percentChange(null, 0)).toMatchObject({ reasons: [{ code: "missing" }, { code: "notPositive" }] });
+    expect(percentChange(-1.6, 0.8)).toMatchObject({ reasons: [{ code: "notPositive" }] });
+  });
+});

@@ -1,0 +1,30 @@
+import { unwrap } from "../../../src/engine/result";
+import { quantile } from "../../../src/engine/standing/quantile";
+import { expectRelative } from "../../reference/reference";
+import { standingSets } from "../../reference/standingSets";
+
+describe("quantiles", () => {
+  // Source: R 4.2.2 quantile(type = 5 to 8); numpy agrees.
+  test.each(standingSets)("types 5 to 8: $name", ({ scores, reference }) => {
+    for (const type of [5, 6, 7, 8] as const) {
+      for (const [percent, value] of Object.entries<number>(reference.quantiles[`type${type}`])) {
+        expectRelative(unwrap(quantile(scores, Number.parseFloat(percent) / 100, { type })), value, 1e-10);
+      }
+    }
+  });
+
+  // Source: R 4.2.2.
+  test.each([
+    [6, [10, 15, 20, 35, 40]],
+    [7, [14, 20, 20, 30, 36]],
+    [8, [10, 16.6666666667, 20, 33.3333333333, 40]],
+  ] as const)("type %d of a short list", (type, values) => {
+    [0.1, 0.25, 0.5, 0.75, 0.9].forEach((share, index) => {
+      expect(unwrap(quantile([40, null, 10, 20, 30, 20], share, { type }))).toBeCloseTo(values[index]!, 9);
+    });
+  });
+
+  test("no values, and a share in percent, are refused", () => {
+    expect(quantile([null], 50)).toMatchObject({ reasons: [{ code: "tooFew" }, { code: "outOfRange" }] });
+  });
+});
