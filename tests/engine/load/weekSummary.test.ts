@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { weekSummary } from "../../../src/engine/load/weekSummary";
-import { weekToWeekChange } from "../../../src/engine/load/weekToWeekChange";
 import { unwrap } from "../../../src/engine/result";
 import { expected, expectRelative, fullColumn } from "../../reference/reference";
 import { cell, notFinitePaths } from "../measurements";
@@ -66,22 +65,5 @@ describe("the training load of a week", () => {
         expect(notFinitePaths(weekSummary(week))).toEqual([]);
       }),
     );
-  });
-});
-
-describe("the change from week to week", () => {
-  // Source: R 4.2.2 100 * diff(totals) / totals.
-  test("agrees with R", () => {
-    reference.week_change_pct.forEach((percent: number | null, week: number) => {
-      if (percent === null) return;
-      const [last, now] = [reference.weeks[week - 1].total, reference.weeks[week].total];
-      expectRelative(unwrap(weekToWeekChange(last, now)), percent, 1e-10);
-    });
-  });
-
-  test("from a week of nothing, and of negative totals, is refused", () => {
-    expect(weekToWeekChange(0, 500)).toMatchObject({ ok: false, reasons: [{ code: "notPositive" }] });
-    expect(weekToWeekChange(500, -1).ok).toBe(false);
-    expect(unwrap(weekToWeekChange(500, 0))).toBe(-100);
   });
 });

@@ -1,18 +1,7 @@
 import fc from "fast-check";
 import { directionFlip } from "../../../src/engine/flags/directionFlip";
-import { overdueRetest } from "../../../src/engine/flags/overdueRetest";
-import { sideMissing } from "../../../src/engine/flags/sideMissing";
 
-// Source of all: by hand.
-describe("a missing side", () => {
-  test("is named; two or none are no flag", () => {
-    expect(sideMissing(null, 180)).toMatchObject({ code: "sideMissing", facts: { side: "left" } });
-    expect(sideMissing(180, null)).toMatchObject({ facts: { side: "right" } });
-    expect(sideMissing(0, 180)).toBeNull();
-    expect(sideMissing(null, null)).toBeNull();
-  });
-});
-
+// Source: by hand.
 describe("a difference that changed sides", () => {
   test("says whether both sessions lie beyond the noise", () => {
     expect(directionFlip(8, -9, { noise: 5 })).toMatchObject({ code: "directionFlip", facts: { beyondNoise: "yes" } });
@@ -44,17 +33,5 @@ describe("a difference that changed sides", () => {
         );
       }),
     );
-  });
-});
-
-describe("an overdue retest", () => {
-  test.each([
-    [45000, 45042, 42, null],
-    [45000, 45043, 42, "overdueRetest"],
-    [null, 45043, 42, "neverTested"],
-    [45050, 45043, 42, "resultInFuture"],
-    [45043, 45043, 42, null],
-  ])("last on %p, today %d, every %d days: %p", (last, today, every, code) => {
-    expect(overdueRetest(last, today, every)?.code ?? null).toBe(code);
   });
 });

@@ -1,0 +1,34 @@
+import fc from "fast-check";
+import { dynamicStrengthIndex } from "../../../src/engine/jumps/dynamicStrengthIndex";
+import { unwrap } from "../../../src/engine/result";
+import { expectRelative } from "../../reference/reference";
+import { notFinitePaths } from "../measurements";
+
+describe("the dynamic strength index", () => {
+  // Source: by hand.
+  test("of 1800 and 2400 N", () => {
+    expectRelative(unwrap(dynamicStrengthIndex(1800, 2400)).index, 0.75, 1e-12);
+  });
+
+  test("above one is given with a caution", () => {
+    expect(unwrap(dynamicStrengthIndex(2500, 2400)).cautions).toMatchObject([{ code: "pullBelowJump" }]);
+    expect(unwrap(dynamicStrengthIndex(2400, 2400)).cautions).toEqual([]);
+  });
+
+  test.each([
+    [0, 1],
+    [1, 0],
+    [-1, 1],
+    [1, Number.NaN],
+  ])("of %d and %d is refused", (one, other) => {
+    expect(dynamicStrengthIndex(one, other).ok).toBe(false);
+  });
+
+  test("never gives NaN or Infinity", () => {
+    fc.assert(
+      fc.property(fc.double(), fc.double(), (one, other) => {
+        expect(notFinitePaths(dynamicStrengthIndex(one, other))).toEqual([]);
+      }),
+    );
+  });
+});

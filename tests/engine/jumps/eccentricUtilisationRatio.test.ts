@@ -1,0 +1,34 @@
+import fc from "fast-check";
+import { eccentricUtilisationRatio } from "../../../src/engine/jumps/eccentricUtilisationRatio";
+import { unwrap } from "../../../src/engine/result";
+import { expectRelative } from "../../reference/reference";
+import { notFinitePaths } from "../measurements";
+
+describe("the eccentric utilisation ratio", () => {
+  // Source: by hand.
+  test("of 36 and 32 cm", () => {
+    expectRelative(unwrap(eccentricUtilisationRatio(36, 32)).ratio, 1.125, 1e-12);
+  });
+
+  test("below one is given with a caution", () => {
+    expect(unwrap(eccentricUtilisationRatio(30, 32)).cautions).toMatchObject([{ code: "hiddenCountermovement" }]);
+    expect(unwrap(eccentricUtilisationRatio(32, 32)).cautions).toEqual([]);
+  });
+
+  test.each([
+    [0, 1],
+    [1, 0],
+    [-1, 1],
+    [1, Number.NaN],
+  ])("of %d and %d is refused", (one, other) => {
+    expect(eccentricUtilisationRatio(one, other).ok).toBe(false);
+  });
+
+  test("never gives NaN or Infinity", () => {
+    fc.assert(
+      fc.property(fc.double(), fc.double(), (one, other) => {
+        expect(notFinitePaths(eccentricUtilisationRatio(one, other))).toEqual([]);
+      }),
+    );
+  });
+});

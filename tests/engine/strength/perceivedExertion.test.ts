@@ -1,0 +1,27 @@
+import fc from "fast-check";
+import { unwrap } from "../../../src/engine/result";
+import { perceivedExertion } from "../../../src/engine/strength/perceivedExertion";
+import { repetitionsInReserve } from "../../../src/engine/strength/repetitionsInReserve";
+
+describe("the rating of a set from repetitions in reserve", () => {
+  // Source: the scale of Zourdos et al. 2016, J Strength Cond Res 30:267-275 (from memory).
+  test.each([
+    [0, 10],
+    [0.5, 9.5],
+    [2, 8],
+  ])("%d in reserve is rated %d", (reserve, rating) => {
+    expect(unwrap(perceivedExertion(reserve))).toBe(rating);
+  });
+
+  test("leads back to the rating it came from", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 2, max: 20 }), (halves) => {
+        expect(unwrap(perceivedExertion(unwrap(repetitionsInReserve(halves / 2))))).toBe(halves / 2);
+      }),
+    );
+  });
+
+  test("outside the scale is refused", () => {
+    for (const reserve of [-1, 9.5, Number.NaN]) expect(perceivedExertion(reserve).ok).toBe(false);
+  });
+});
