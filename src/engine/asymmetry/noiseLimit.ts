@@ -1,7 +1,7 @@
 import { confidenceRefusals } from "../confidence";
 import { studentTQuantile } from "../distributions/studentT";
 import { notPositive, tooFew } from "../refusals";
-import type { TrialNoise } from "../reliability/trialNoise";
+import type { Noise } from "../reliability/pooledNoise";
 import { ok, type Result, refuse } from "../result";
 import { reducedScoreMoments } from "../trials/reducedScoreMoments";
 import { fewestTrials, type Reduction } from "../trials/reduction";
@@ -36,7 +36,7 @@ export function noiseLimit({
   reduction,
   confidence,
 }: {
-  readonly noise: Pick<TrialNoise, "logStandardDeviation" | "degreesOfFreedom">;
+  readonly noise: Noise;
   readonly leftCount: number;
   readonly rightCount: number;
   readonly reduction: Reduction;

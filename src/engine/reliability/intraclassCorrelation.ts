@@ -86,7 +86,10 @@ const single =
 
 const ofMean = (f: number): number => 1 - 1 / f;
 
-/** Absolute agreement of one result; its limits by Satterthwaite's degrees of freedom, which may be below 1. */
+/**
+ * Absolute agreement of one result; its limits by Satterthwaite's degrees of freedom, which may be below 1. Near the lowest
+ * possible correlation that approximation can stop short of the value itself; the limits then reach to the value.
+ */
 function agreement(layout: TwoWayLayout, share: number): Estimate | null {
   const { athletes: n, sessions: k, betweenAthletes: rows, betweenSessions: columns, residual } = layout;
   const value = (rows - residual) / (rows + (k - 1) * residual + (k * (columns - residual)) / n);
@@ -99,8 +102,8 @@ function agreement(layout: TwoWayLayout, share: number): Estimate | null {
   const noise = k * columns + (k * n - k - n) * residual;
   return {
     value,
-    low: (n * (rows - lowF * residual)) / (lowF * noise + n * rows),
-    high: (n * (highF * rows - residual)) / (noise + n * highF * rows),
+    low: Math.min(value, (n * (rows - lowF * residual)) / (lowF * noise + n * rows)),
+    high: Math.max(value, (n * (highF * rows - residual)) / (noise + n * highF * rows)),
   };
 }
 

@@ -1,6 +1,6 @@
 import { ok, type Result } from "../result";
-import { type Noise, steadiedNoise } from "./steadiedNoise";
-import { trialNoise } from "./trialNoise";
+import { type Noise, pooledNoise } from "./pooledNoise";
+import { steadiedNoise } from "./steadiedNoise";
 
 /** Whose trials tell how much an athlete's trials scatter. */
 export const noiseSources = ["steadied", "group", "athlete"] as const;
@@ -11,7 +11,7 @@ export type NoiseSource = (typeof noiseSources)[number];
  *
  * - `steadied`: the athlete's own, steadied by the group's (`steadiedNoise`); the group's pooled noise where the group
  *   is too small for that.
- * - `group`: everybody's trials pooled (`trialNoise`), the same for all.
+ * - `group`: everybody's trials pooled (`pooledNoise`), the same for all.
  * - `athlete`: the athlete's own trials only.
  *
  * @param athletes for each athlete their sets of trials: one for each side and session. `null` is a missing trial.
@@ -20,11 +20,9 @@ export function noiseOfAthletes(
   athletes: readonly (readonly (readonly (number | null)[])[])[],
   source: NoiseSource,
 ): Result<Noise>[] {
-  // The confidence only concerns limits of the noise itself, which nobody asks for here.
-  const pooled = (sets: readonly (readonly (number | null)[])[]) => trialNoise(sets, { confidence: 0.95 });
-  if (source === "athlete") return athletes.map(pooled);
+  if (source === "athlete") return athletes.map(pooledNoise);
   const steadied = source === "steadied" ? steadiedNoise(athletes) : null;
   if (steadied?.ok) return steadied.value.map(ok);
-  const group = pooled(athletes.flat());
+  const group = pooledNoise(athletes.flat());
   return athletes.map(() => group);
 }

@@ -5,12 +5,7 @@ import { mean, median, sumOfSquares, variance } from "../moments";
 import { presentValues } from "../presentValues";
 import { noSpread, notPositive, tooFew } from "../refusals";
 import { ok, type Result, refuse } from "../result";
-
-export type Noise = {
-  /** Standard deviation of ln(trial) within a set. */
-  readonly logStandardDeviation: number;
-  readonly degreesOfFreedom: number;
-};
+import type { Noise } from "./pooledNoise";
 
 /**
  * Each athlete's own trial-to-trial noise, steadied by the group's. An athlete's few trials tell little about how much
