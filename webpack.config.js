@@ -8,7 +8,7 @@ const CopyPlugin = require("copy-webpack-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const CssPlugin = require("mini-css-extract-plugin");
 const MinifyPlugin = require("terser-webpack-plugin");
-const { IgnorePlugin } = require("webpack");
+const { IgnorePlugin, NormalModuleReplacementPlugin } = require("webpack");
 
 const inRoot = (...parts) => join(__dirname, ...parts);
 
@@ -55,6 +55,8 @@ const shared = (name) => ({
           },
         },
       },
+      // Pure by the law of the house, so what nobody calls may go, and the numerics behind it.
+      { include: ["engine", "reading", "analyses"].map((room) => inRoot("src", room)), sideEffects: false },
       { test: /\.css$/, use: [CssPlugin.loader, "css-loader"] },
       { test: /\.(svg|png|woff2?)$/, type: "asset/resource" },
     ],
@@ -96,6 +98,18 @@ const addIn = {
         { from: "manifest/icons/*.png", to: "icons/[name][ext]" },
       ],
     }),
+    // What the numerics carry for developers of their own: traces, and texts of errors that cannot happen here.
+    ...Object.entries({
+      debug: "module.exports = () => () => {};",
+      "@stdlib/string-format": "module.exports = (text) => text;",
+      "@stdlib/utils-define-nonenumerable-read-only-property": "module.exports = (of, name, it) => { of[name] = it; };",
+    }).map(
+      ([name, code]) =>
+        new NormalModuleReplacementPlugin(
+          new RegExp(`^${name}$`),
+          `data:application/node;base64,${Buffer.from(code).toString("base64")}`,
+        ),
+    ),
     { apply: weighBundles },
   ],
 };
