@@ -1,8 +1,8 @@
-import { quantile } from "simple-statistics";
 import type { Caution } from "../caution";
 import { negativeRefusals } from "../quantities";
 import { tooFew } from "../refusals";
-import { ok, type Result, refuse } from "../result";
+import { ok, type Result, refuse, unwrap } from "../result";
+import { quantile } from "../standing/quantile";
 
 /** Repetitions or seconds to failure; `stoppedAtCap` when the tester ended the test, so that the true score is at least this. */
 export type CapacityScore = { readonly value: number; readonly stoppedAtCap: boolean };
@@ -38,7 +38,7 @@ export function capacityScores(scores: readonly (CapacityScore | null)[]): Resul
   const values = sorted.map(({ value }) => value);
   const firstAtCap = sorted.findIndex(({ stoppedAtCap }) => stoppedAtCap);
   const at = (share: number): CapacityQuantile => ({
-    value: quantile(values, share),
+    value: unwrap(quantile(values, share)),
     atLeast: firstAtCap >= 0 && firstAtCap <= Math.ceil((sorted.length - 1) * share),
   });
   const stoppedAtCap = sorted.filter((score) => score.stoppedAtCap).length;
