@@ -1,9 +1,4 @@
-import cumulative from "@stdlib/stats-base-dists-f-cdf";
 import quantile from "@stdlib/stats-base-dists-f-quantile";
-
-/** P(F > f) of the F distribution. */
-export const fisherFUpperTail = (f: number, numerator: number, denominator: number): number =>
-  f <= 0 ? 1 : cumulative(1 / f, denominator, numerator);
 
 /**
  * The f below which a share `p` (0 to 1) of the F distribution lies. With a denominator below 1 degree of freedom it can

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { unwrap } from "../../../src/engine/result";
 import { reduceTrials } from "../../../src/engine/trials/reduceTrials";
 import { reductions } from "../../../src/engine/trials/reduction";
+import { expected, expectRelative, labels, rows } from "../../reference/reference";
 import { measurement } from "../measurements";
 
 describe("the score of a set of trials", () => {
@@ -17,6 +18,21 @@ describe("the score of a set of trials", () => {
     ["meanOfBestTwo", "lower", [1.84, 1.79, 1.81], 1.8],
   ] as const)("%s, %s is better, of %j is %d", (reduction, direction, trials, expected) => {
     expect(unwrap(reduceTrials(trials, { reduction, direction })).score).toBeCloseTo(expected, 12);
+  });
+
+  // Source: R 4.2.2 min, mean, median, sort on lme4 sleepstudy, where lower is better.
+  test.each([
+    ["best", "best"],
+    ["mean", "mean"],
+    ["median", "median"],
+    ["meanOfBestTwo", "mean_best_two"],
+  ] as const)("%s of three days of reaction times", (reduction, key) => {
+    const reference = expected("sleepstudy_day0_2").trial_reduction[key];
+    const days = rows("sleepstudy_day0_2", ["day0", "day1", "day2"]);
+    labels("sleepstudy_day0_2", "id").forEach((athlete, index) => {
+      const { score } = unwrap(reduceTrials(days[index]!, { reduction, direction: "lower" }));
+      expectRelative(score, reference[athlete], 1e-11);
+    });
   });
 
   test("a missing trial is left out, not counted as zero", () => {
