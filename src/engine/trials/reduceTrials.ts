@@ -8,7 +8,7 @@ import { type Direction, fewestTrials, type Reduction } from "./reduction";
  * One score from the trials of one athlete, one limb and one session, in the unit of the trials.
  *
  * - `best`: the largest value, or the smallest when lower is better. Biased by noise, the more so the more trials
- *   there are (`reducedScoreExpectation`): compare only scores of equally many trials.
+ *   there are (`reducedScoreMoments`): compare only scores of equally many trials.
  * - `mean`: of all trials; the smallest random error.
  * - `median`: the middle value; withstands one bad trial.
  * - `meanOfBestTwo`: a compromise common in change-of-direction protocols.

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { asymmetry } from "../../../src/engine/asymmetry/asymmetry";
 import { noiseLimit } from "../../../src/engine/asymmetry/noiseLimit";
 import { unwrap } from "../../../src/engine/result";
-import { reducedScoreVariance } from "../../../src/engine/trials/reducedScoreVariance";
+import { reducedScoreMoments } from "../../../src/engine/trials/reducedScoreMoments";
 import { reductions } from "../../../src/engine/trials/reduction";
 import { normalNoise } from "../measurements";
 
@@ -74,7 +74,7 @@ describe("how far equal legs can differ by noise", () => {
         expect(limit(s, count, 0.9)).toBeGreaterThan(limit(s, count + 1, 0.9));
       }),
     );
-    expect(reducedScoreVariance(3, "best")).toBeLessThan(reducedScoreVariance(2, "best"));
+    expect(reducedScoreMoments(3, "best").variance).toBeLessThan(reducedScoreMoments(2, "best").variance);
   });
 
   test("too few trials, no noise and confidence in percent are refused together", () => {

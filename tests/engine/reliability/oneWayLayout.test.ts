@@ -3,12 +3,13 @@ import { unwrap } from "../../../src/engine/result";
 import { expected, expectRelative, groups, rows } from "../../reference/reference";
 
 describe("one-way layout of unequally many results", () => {
-  // Source: certified values of NIST StRD; the data have 8, 1, 7 and 13 leading digits in common.
+  // Source: certified values of NIST StRD; with 13 leading digits in
+  // common SmLs07 leaves doubles a step of 1e-4, hence its tolerance.
   test.each([
     ["nist_AtmWtAg", 1e-9],
     ["nist_SmLs01", 1e-12],
     ["nist_SmLs04", 1e-8],
-    ["nist_SmLs07", 2e-3],
+    ["nist_SmLs07", 2e-4],
   ])("%s", (dataset, tolerance) => {
     const layout = unwrap(oneWayLayout(groups(dataset, "group", "y"), { confidence: 0.95 }));
     const { certified } = expected(dataset);

@@ -1,5 +1,4 @@
-import { reducedScoreExpectation } from "../../../src/engine/trials/reducedScoreExpectation";
-import { reducedScoreVariance } from "../../../src/engine/trials/reducedScoreVariance";
+import { reducedScoreMoments } from "../../../src/engine/trials/reducedScoreMoments";
 
 describe("what noise does to a reduced score", () => {
   // Source: scipy 1.17.1 integrate.quad over stats.norm; the first five digits are those of Teichroew 1956,
@@ -12,8 +11,8 @@ describe("what noise does to a reduced score", () => {
     [6, 1.2672063606, 0.415927109],
     [10, 1.5387527308, 0.3443438233],
   ])("best of %d: expectation %d, variance %d", (count, expectation, variance) => {
-    expect(reducedScoreExpectation(count, "best")).toBeCloseTo(expectation, 9);
-    expect(reducedScoreVariance(count, "best")).toBeCloseTo(variance, 9);
+    expect(reducedScoreMoments(count, "best").expectation).toBeCloseTo(expectation, 9);
+    expect(reducedScoreMoments(count, "best").variance).toBeCloseTo(variance, 9);
   });
 
   // Source: scipy 1.17.1 integrate.quad and dblquad over the joint density of two neighbouring order statistics.
@@ -25,8 +24,8 @@ describe("what noise does to a reduced score", () => {
     [6, 0.2147426666],
     [7, 0.2104468615],
   ])("median of %d: variance %d", (count, variance) => {
-    expect(reducedScoreExpectation(count, "median")).toBe(0);
-    expect(reducedScoreVariance(count, "median")).toBeCloseTo(variance, 9);
+    expect(reducedScoreMoments(count, "median").expectation).toBe(0);
+    expect(reducedScoreMoments(count, "median").variance).toBeCloseTo(variance, 9);
   });
 
   test.each([
@@ -36,18 +35,19 @@ describe("what noise does to a reduced score", () => {
     [5, 0.828991722, 0.3019287351],
     [6, 0.9544806997, 0.2781277132],
   ])("mean of the best two of %d: expectation %d, variance %d", (count, expectation, variance) => {
-    expect(reducedScoreExpectation(count, "meanOfBestTwo")).toBeCloseTo(expectation, 9);
-    expect(reducedScoreVariance(count, "meanOfBestTwo")).toBeCloseTo(variance, 9);
+    expect(reducedScoreMoments(count, "meanOfBestTwo").expectation).toBeCloseTo(expectation, 9);
+    expect(reducedScoreMoments(count, "meanOfBestTwo").variance).toBeCloseTo(variance, 9);
   });
 
   test("the mean of m trials has a variance of 1/m", () => {
-    expect(reducedScoreVariance(4, "mean")).toBe(0.25);
-    expect(reducedScoreExpectation(4, "mean")).toBe(0);
+    expect(reducedScoreMoments(4, "mean").variance).toBe(0.25);
+    expect(reducedScoreMoments(4, "mean").expectation).toBe(0);
   });
 
   test("one trial is itself, whatever the reduction", () => {
-    for (const reduction of ["best", "mean", "median"] as const) expect(reducedScoreVariance(1, reduction)).toBe(1);
-    expect(() => reducedScoreVariance(1, "meanOfBestTwo")).toThrow(RangeError);
-    expect(() => reducedScoreVariance(0, "best")).toThrow(RangeError);
+    for (const reduction of ["best", "mean", "median"] as const)
+      expect(reducedScoreMoments(1, reduction).variance).toBe(1);
+    expect(() => reducedScoreMoments(1, "meanOfBestTwo")).toThrow(RangeError);
+    expect(() => reducedScoreMoments(0, "best")).toThrow(RangeError);
   });
 });
