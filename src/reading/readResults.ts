@@ -2,6 +2,7 @@ import { addressOf, compareAddresses } from "./address";
 import { type ColumnMap, offsetOf, sideOfUse } from "./columns";
 import { type Cell, type Grid, isCellError, textOf } from "./grid";
 import { mergedCells } from "./mergedCells";
+import { readDate } from "./readDate";
 import { readNames } from "./readNames";
 import { readNumber, shorten, type UnreadCode } from "./readNumber";
 import { leaveOutUnitSlips } from "./unitSlips";
@@ -13,6 +14,8 @@ export type TestResult = {
   readonly athlete: string;
   readonly test: string;
   readonly side: Side | null;
+  /** Day of the test, ISO; null where the sheet does not say. */
+  readonly date: string | null;
   readonly value: number;
   readonly cell: string;
 };
@@ -33,6 +36,7 @@ export type RemarkCode =
   | "hiddenRow"
   | "noAthlete"
   | "unknownSide"
+  | "date"
   | "merged"
   | "duplicate"
   | "nearDuplicate";
@@ -61,12 +65,14 @@ export function readResults(grid: Grid, map: ColumnMap): Reading {
   const resultColumns = map.columns.filter((column) => ["left", "right", "result"].includes(column.use));
   const sideColumn = offsetOf(map, "side");
   const testColumn = offsetOf(map, "test");
+  const dateColumn = offsetOf(map, "date");
   const mergedAt = mergedCells(grid);
   for (const row of rows) {
     const athlete = names.get(row);
     if (athlete === undefined) continue;
     const cells = grid.cells[row]!;
     const sideInRow = sideColumn === null ? null : readSide(cells[sideColumn]!);
+    const date = dateColumn === null ? null : dateOf(grid, row, dateColumn, remarks);
     const testInRow = testColumn === null ? "" : textOf(cells[testColumn]!);
     for (const column of resultColumns) {
       const cell = addressOf(grid, row, column.offset);
@@ -108,7 +114,7 @@ export function readResults(grid: Grid, map: ColumnMap): Reading {
         continue;
       }
       if (number.remark) remarks.push({ cell, code: "converted", leftOut: false, why: number.remark });
-      results.push({ athlete, test: testInRow || column.test, side, value: number.value, cell });
+      results.push({ athlete, test: testInRow || column.test, side, date, value: number.value, cell });
     }
   }
   const kept = leaveOutUnitSlips(results, unit, remarks);
@@ -122,6 +128,16 @@ export function readResults(grid: Grid, map: ColumnMap): Reading {
 }
 
 const readSide = (cell: Cell): Side | null => (typeof cell === "string" ? sideOf(cell) : null);
+
+/** The day in a row; one that cannot be read is told, and the row's results are used without it. */
+function dateOf(grid: Grid, row: number, column: number, remarks: Remark[]): string | null {
+  const read = readDate(grid.cells[row]![column]!);
+  if (read.kind === "date") return read.date;
+  if (read.kind === "unread") {
+    remarks.push({ cell: addressOf(grid, row, column), code: "date", leftOut: false, why: read.why });
+  }
+  return null;
+}
 
 /** Rows to read: below the headings, not hidden (unless asked for), not wholly empty. */
 function dataRows(grid: Grid, map: ColumnMap, remarks: Remark[]): number[] {

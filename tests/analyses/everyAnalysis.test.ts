@@ -67,6 +67,7 @@ describe.each(analyses.map((analysis) => [analysis.id, analysis] as const))("%s"
           athlete: `Athlete ${athlete}`,
           test: "",
           side: side as "left",
+          date: null,
           value,
           cell: "A1",
         }),

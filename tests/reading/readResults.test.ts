@@ -12,7 +12,7 @@ describe("readResults(grid, map)", () => {
   it("gives each result with athlete, side and cell", () => {
     const { results, athletes, remarks } = read(gridOf([headings, ["A", 150, 152, 149, 155]]));
     expect(results).toHaveLength(4);
-    expect(results[2]).toEqual({ athlete: "A", test: "", side: "right", value: 149, cell: "D2" });
+    expect(results[2]).toEqual({ athlete: "A", test: "", side: "right", date: null, value: 149, cell: "D2" });
     expect(athletes).toEqual(["A"]);
     expect(remarks).toEqual([]);
   });

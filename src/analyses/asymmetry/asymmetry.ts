@@ -108,8 +108,15 @@ export const asymmetry = defineAnalysis({
   },
   example: {
     results: [178, 182, 180].flatMap((value, trial) => [
-      { athlete: "Example", test: "", side: "left" as const, value, cell: `B${trial + 2}` },
-      { athlete: "Example", test: "", side: "right" as const, value: [196, 204, 200][trial]!, cell: `C${trial + 2}` },
+      { athlete: "Example", test: "", side: "left" as const, date: null, value, cell: `B${trial + 2}` },
+      {
+        athlete: "Example",
+        test: "",
+        side: "right" as const,
+        date: null,
+        value: [196, 204, 200][trial]!,
+        cell: `C${trial + 2}`,
+      },
     ]),
     settings: { reduction: "mean" },
     gives: [{ athlete: "Example", left: 180, right: 200, asymmetry: percentDifference(180, 200), stronger: "Right" }],
