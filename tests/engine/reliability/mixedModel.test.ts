@@ -10,7 +10,7 @@ import { cell, normalNoise, notFinitePaths } from "../measurements";
 describe("reliability from all results when some are missing", () => {
   const ages = ["age8", "age10", "age12", "age14"];
 
-  // Source: lme4 1.1-31 lmer(y ~ factor(trial) + (1 | id)), REML; statsmodels MixedLM agrees to 1e-6.
+  // Source: lme4 1.1-31 lmer(y ~ factor(trial) + (1 | id)), REML; statsmodels 0.15.0 MixedLM agrees to 1e-6.
   test.each([
     ["orthodont_missing", "mixed_model_all_data"],
     ["orthodont", "mixed_model_complete_data_check"],
