@@ -34,12 +34,20 @@ const contentSecurityPolicy = (...scriptOrigins) =>
     "base-uri 'none'",
   ].join("; ");
 
+/** What of dist/ the host's half makes; each half sweeps out its own leavings and keeps the other's. */
+const hostFiles = /^(host[.-]|bridge\.js|index\.html|sample-workbooks)/;
+
 const shared = (name) => ({
   name,
   mode: "production",
   context: __dirname,
   target: ["web", "es2022"],
-  output: { path: inRoot("dist"), filename: "[name].js", uniqueName: `tapeline-${name}` },
+  output: {
+    path: inRoot("dist"),
+    filename: "[name].js",
+    uniqueName: `tapeline-${name}`,
+    clean: { keep: (file) => hostFiles.test(file) !== (name === "host") },
+  },
   resolve: { extensions: [".tsx", ".ts", ".mjs", ".js"] },
   module: {
     rules: [
@@ -80,7 +88,7 @@ const addIn = {
   },
   devtool: "source-map",
   plugins: [
-    new CssPlugin(),
+    new CssPlugin({ chunkFilename: "pane-[name].css" }),
     panePage("taskpane.html", {
       officeScript: "https://appsforoffice.microsoft.com/lib/1/hosted/office.js",
       contentSecurityPolicy: contentSecurityPolicy("https://appsforoffice.microsoft.com", "https://ajax.aspnetcdn.com"),
@@ -125,7 +133,7 @@ const host = {
   entry: { host: "./src/host/page/main.ts", bridge: "./src/host/page/bridge.ts" },
   optimization: { chunkIds: "named", minimize: false }, // served to this machine alone; minifying triples the build
   plugins: [
-    new CssPlugin(),
+    new CssPlugin({ chunkFilename: "host-[name].css" }),
     new HtmlPlugin({
       template: "src/host/page/host.html",
       filename: "index.html",
