@@ -1,0 +1,31 @@
+// Mutation testing of the engine (`npm run mutation`): each mutant is a small fault planted in a copy, and a test must fail.
+// A part only: `npm run mutation -- --mutate 'src/engine/strength/**'`. Results are kept, so that a second run does only
+// what changed; the report is reports/mutation.html.
+import { readFileSync } from "node:fs";
+
+const { jest } = JSON.parse(readFileSync(new URL("package.json", import.meta.url), "utf8"));
+const pure = jest.projects.find((project) => project.displayName === "pure");
+
+/** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
+export default {
+  mutate: ["src/engine/**/*.ts"],
+  testRunner: "jest",
+  jest: {
+    config: {
+      ...pure,
+      testMatch: ["<rootDir>/tests/engine/**/*.test.ts"],
+      testTimeout: jest.testTimeout,
+    },
+  },
+  coverageAnalysis: "perTest",
+  concurrency: 1,
+  incremental: true,
+  incrementalFile: ".cache/mutation/results.json",
+  tempDirName: ".cache/mutation/copies",
+  // The copy holds no more than the engine and its tests.
+  ignorePatterns: ["**", "!src/engine/**", "!tests/engine/**", "!tests/reference/**", "!tests/jest-preset.json"],
+  reporters: ["clear-text", "html"],
+  clearTextReporter: { reportTests: false, allowColor: false },
+  htmlReporter: { fileName: "reports/mutation.html" },
+  thresholds: { high: 95, low: 90, break: 0 },
+};
