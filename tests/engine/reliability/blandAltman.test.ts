@@ -1,5 +1,4 @@
 import { blandAltman } from "../../../src/engine/reliability/blandAltman";
-import { ratioLimitsOfAgreement } from "../../../src/engine/reliability/ratioLimitsOfAgreement";
 import { unwrap } from "../../../src/engine/result";
 import { expected, expectRelative, rows } from "../../reference/reference";
 
@@ -33,14 +32,6 @@ describe("limits of agreement", () => {
     }
   });
 
-  test.each(pairs.filter(([dataset]) => dataset !== "sleep_student"))("as ratios: %s %j", (dataset, columns, key) => {
-    const { ratio } = expected(dataset)[key];
-    const agreement = unwrap(ratioLimitsOfAgreement(rows(dataset, columns), { confidence: 0.95 }));
-    expectRelative(agreement.bias.value, ratio.bias_ratio, 1e-10);
-    expectRelative(agreement.lower.value, ratio.lower_ratio, 1e-10);
-    expectRelative(agreement.upper.value, ratio.upper_ratio, 1e-10);
-  });
-
   const meters = rows("bland_altman_1986_pefr", ["wright1", "mini1"]);
 
   // Source: Bland & Altman 1986: mean difference -2.1, SD 38.8, limits with 2 SD -79.7 and 75.5 (printed from rounded values).
@@ -59,13 +50,10 @@ describe("limits of agreement", () => {
     expectRelative(upper.high, 110.8049444655367, 1e-9);
   });
 
-  test("a missing partner drops the pair; equal differences, zeros for ratios, and two pairs are refused", () => {
+  test("a missing partner drops the pair; equal differences and two pairs are refused", () => {
     expect(unwrap(blandAltman([...meters, [500, null]], { confidence: 0.95 })).count).toBe(17);
     const shifted = meters.map(([first]) => [first!, first! + 0.1]);
     expect(blandAltman(shifted, { confidence: 0.95 })).toMatchObject({ reasons: [{ code: "noSpread" }] });
-    expect(ratioLimitsOfAgreement([...meters, [0, 1]], { confidence: 0.95 })).toMatchObject({
-      reasons: [{ code: "notPositive" }],
-    });
     expect(blandAltman(meters.slice(0, 2), { confidence: 0.95 })).toMatchObject({ reasons: [{ code: "tooFew" }] });
   });
 });

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { unwrap } from "../../../src/engine/result";
 import { percentileMethods, percentileRanks } from "../../../src/engine/standing/percentileRanks";
-import { percentileShown } from "../../../src/engine/standing/percentileShown";
 import { expectRelative } from "../../reference/reference";
 import { standingSets } from "../../reference/standingSets";
 import { cell, measurement } from "../measurements";
@@ -81,16 +80,5 @@ describe("percentile rank", () => {
 
   test("one athlete has no percentile", () => {
     expect(percentileRanks([5, null], { direction: "higher" })).toMatchObject({ reasons: [{ code: "tooFew" }] });
-  });
-});
-
-describe("a percentile as it is shown", () => {
-  test.each([
-    [63.2, 7, null],
-    [63.2, 8, 65],
-    [62.4, 19, 60],
-    [63.2, 20, 63],
-  ])("%d in a squad of %d is shown as %p", (percentile, squadSize, shown) => {
-    expect(percentileShown(percentile, squadSize)).toBe(shown);
   });
 });
