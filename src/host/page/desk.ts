@@ -3,26 +3,32 @@ import { CommandType, ICommandService } from "@univerjs/core";
 import { ILayoutService } from "@univerjs/ui";
 import type { Engine } from "../engine/createEngine";
 import { emptyWorkbook } from "../engine/emptyWorkbook";
-import { createHost } from "../index";
+import { createHost, type Host } from "../index";
 import type { OpenedXlsx } from "../xlsx";
+import { describeFunctions } from "./addIn";
+import { startChartLayer } from "./charts/chartLayer";
 import { lift, showProgress } from "./cover";
 import { acceptDrops } from "./dropFiles";
 import { element } from "./elements";
 import { startFocusAreas } from "./focusAreas";
 import { ask } from "./message";
 import { loadPane, showPane } from "./pane";
+import { showFormulasAsTyped } from "./shownFormulas";
 import { startSplitter } from "./splitter";
 import { startGrid } from "./startGrid";
 
 /** What lies on the desk: one open workbook. */
-type OnDesk = { readonly engine: Engine; name: string; isChanged: boolean };
+type OnDesk = {
+  readonly engine: Engine;
+  readonly host: Host;
+  readonly charts: { dispose: () => void };
+  readonly name: string;
+  isChanged: boolean;
+};
 
 let onDesk: OnDesk | undefined;
 
-const sample = {
-  name: "fjordvik-handball",
-  address: () => new URL("../../../sample-workbooks/fjordvik-handball.xlsx", import.meta.url),
-};
+const sample = { name: "fjordvik-handball", address: "sample-workbooks/fjordvik-handball.xlsx" };
 
 const openButton = element("open-workbook", HTMLButtonElement);
 const saveButton = element("save-workbook", HTMLButtonElement);
@@ -75,7 +81,7 @@ function watch(target: Document): void {
 }
 
 async function readSample(): Promise<OpenedXlsx> {
-  const response = await fetch(sample.address());
+  const response = await fetch(sample.address);
   if (!response.ok) return { workbook: emptyWorkbook(), notices: [] };
   const { openXlsx } = await import("../xlsx");
   return openXlsx(new Uint8Array(await response.arrayBuffer()), sample.name);
@@ -108,7 +114,26 @@ const mayReplace = (name: string) =>
     stay: "Keep working",
   });
 
-async function save(): Promise<void> {}
+/** Says first what the file cannot hold, then hands the file to the browser to be kept. */
+async function save(): Promise<void> {
+  if (!onDesk) return;
+  const { saveBook } = await import("../xlsx");
+  const { bytes, losses } = saveBook(onDesk.host.book);
+  const title = "Save without some of it?";
+  if (losses.length > 0 && !(await ask({ title, items: losses, goOn: "Save", stay: "Cancel" }))) return;
+  download(bytes, `${onDesk.name}.xlsx`);
+  onDesk.isChanged = false;
+}
+
+function download(bytes: Uint8Array, name: string): void {
+  const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type }));
+  link.download = name;
+  link.click();
+  // The browser reads the bytes after this turn; afterwards they need not be held.
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
 
 /** Puts a workbook on the desk in place of the one before: a fresh engine, a fresh host, a fresh pane. */
 async function show({ workbook }: OpenedXlsx): Promise<void> {
@@ -118,6 +143,7 @@ async function show({ workbook }: OpenedXlsx): Promise<void> {
   putAway();
   onDesk = layOut(workbook);
   await showProgress(3, "Loading the task pane …");
+  await describeFunctions(onDesk.host);
   const frame = await loadPane();
   if (frame.contentDocument) watch(frame.contentDocument);
   setControls(true);
@@ -127,11 +153,14 @@ async function show({ workbook }: OpenedXlsx): Promise<void> {
 
 function layOut(workbook: Partial<IWorkbookData>): OnDesk {
   const engine = startGrid(element("grid-container", HTMLDivElement), workbook);
-  window.tapelineHost = createHost(engine);
+  const host = createHost(engine);
+  window.tapelineHost = host;
+  const charts = startChartLayer(host.book, element("charts", HTMLDivElement));
+  showFormulasAsTyped(host.book);
   const name = workbook.name ?? "Workbook";
   element("workbook-name", HTMLHeadingElement).textContent = name;
   document.title = `${name} - Tapeline`;
-  const laidOut: OnDesk = { engine, name, isChanged: false };
+  const laidOut: OnDesk = { engine, host, charts, name, isChanged: false };
   const commands = engine.univer.__getInjector().get(ICommandService);
   commands.onCommandExecuted(({ type, id }) => {
     if (type === CommandType.MUTATION && changesContent(id)) laidOut.isChanged = true;
@@ -143,8 +172,9 @@ function layOut(workbook: Partial<IWorkbookData>): OnDesk {
 const changesContent = (mutation: string) => mutation.startsWith("sheet.mutation.");
 
 function putAway(): void {
-  window.tapelineHost?.dispose();
   delete window.tapelineHost;
+  onDesk?.charts.dispose();
+  onDesk?.host.dispose();
   onDesk?.engine.univer.dispose();
   element("grid-container", HTMLDivElement).replaceChildren();
 }

@@ -1,3 +1,4 @@
+import { addIn } from "./addIn";
 import { element } from "./elements";
 
 const section = element("pane", HTMLElement);
@@ -12,7 +13,7 @@ export async function loadPane(): Promise<HTMLIFrameElement> {
   const frame = document.createElement("iframe");
   frame.title = "Tapeline task pane";
   const loaded = new Promise((resolve) => frame.addEventListener("load", resolve, { once: true }));
-  frame.src = "taskpane-embedded.html";
+  frame.src = addIn.pane;
   section.append(frame);
   await loaded;
   if (!frame.contentWindow || !("Office" in frame.contentWindow)) throw new Error("The task pane did not load.");

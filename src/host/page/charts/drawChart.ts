@@ -1,9 +1,8 @@
-import { bars } from "./bars";
+import { bars, stackedEnds } from "./bars";
 import { hairline, ink, paper, quietInk } from "./inks";
 import { type Box, legend } from "./legend";
-import { lines } from "./lines";
-import type { ChartPicture } from "./picture";
-import { points } from "./points";
+import { line } from "./lines";
+import type { ChartPicture, PictureSeries } from "./picture";
 import { type Bands, bandsAlong, numberScale, type Scale } from "./scale";
 import { escaped, fontSize, shortened, svg, textWidth } from "./svg";
 
@@ -59,18 +58,18 @@ export function description({ kind, series, categories, valueAxis }: ChartPictur
   return `${names[kind]}${along}. ${ranges.join("; ")}.${unit}`;
 }
 
-const numbersOf = ({ series }: ChartPicture) =>
-  series.flatMap(({ values }) => values.filter((value) => value !== null));
+const present = (values: readonly (number | null)[]) => values.filter((value) => value !== null);
 
-const valueScale = (picture: ChartPicture, from: number, to: number): Scale => {
-  const ends = picture.valueAxis.reversed ? { from: to, to: from } : { from, to };
-  const length = Math.abs(to - from);
+function valueScale(picture: ChartPicture, from: number, to: number): Scale {
   const fromZero = picture.kind === "columns" || picture.kind === "bars";
-  return numberScale(numbersOf(picture), ends, picture.valueAxis, {
-    fromZero,
-    marks: length / (fromZero && picture.kind === "bars" ? 80 : 45),
-  });
-};
+  const values = picture.stacked
+    ? stackedEnds(picture.series).flat(2)
+    : picture.series.flatMap((each) => present(each.values));
+  const ends = picture.valueAxis.reversed ? { from: to, to: from } : { from, to };
+  // A mark every 45 pixels upwards; figures side by side need more room.
+  const marks = Math.abs(to - from) / (picture.kind === "bars" ? 80 : 45);
+  return numberScale(values, ends, picture.valueAxis, { fromZero, marks });
+}
 
 /** Columns, lines and points: values upwards. */
 function standingPlot(picture: ChartPicture, box: Box): string {
@@ -101,26 +100,33 @@ function standingPlot(picture: ChartPicture, box: Box): string {
     categoryAxis.title ? axisTitle(categoryAxis.title, (left + right) / 2, box.bottom - 2, right - left, false) : "",
   ];
   if (picture.kind === "points") {
-    const places = picture.series.flatMap(
-      ({ horizontal, values }) => horizontal ?? values.map((_, index) => index + 1),
-    );
     const across = numberScale(
-      places.filter((place) => place !== null),
+      picture.series.flatMap((series) => present(placesOf(series))),
       categoryAxis.reversed ? { from: right, to: left } : { from: left, to: right },
       categoryAxis,
       { fromZero: false, marks: (right - left) / 80 },
     );
-    return [
-      ...axis,
-      ...across.marks.map((value) => acrossMark(across, value, frame, picture)),
-      points(picture, across, vertical),
-    ].join("");
+    const spots = picture.series.map((series, place) => {
+      const places = placesOf(series);
+      const at = (index: number) => (typeof places[index] === "number" ? across.at(places[index]) : null);
+      return line(picture, series, place, at, vertical);
+    });
+    return [...axis, ...across.marks.map((value) => acrossMark(across, value, frame, picture)), ...spots].join("");
   }
   const bands = bandsAlong(count, { from: left, to: right }, categoryAxis.reversed);
-  const marks = picture.kind === "columns" ? bars(picture, bands, vertical, false) : lines(picture, bands, vertical);
+  const marks = [
+    picture.kind === "columns" ? bars(picture, bands, vertical) : "",
+    ...picture.series.map((series, place) =>
+      picture.kind === "lines" || series.isLine ? line(picture, series, place, bands.middle, vertical) : "",
+    ),
+  ];
   const names = categoryAxis.visible ? categoryNames(picture, bands, bottom, turned, below, box.left) : "";
-  return [...axis, marks, zeroLine(vertical, frame, false), names].join("");
+  return [...axis, ...marks, zeroLine(vertical, frame, false), names].join("");
 }
+
+/** Where points stand along the horizontal axis; without numbers of their own they are counted. */
+const placesOf = ({ horizontal, values }: PictureSeries): readonly (number | null)[] =>
+  horizontal.length > 0 ? horizontal : values.map((_, index) => index + 1);
 
 /** Lying bars: values to the right, the first category at the bottom, as Excel has it. */
 function lyingPlot(picture: ChartPicture, box: Box): string {
@@ -148,7 +154,7 @@ function lyingPlot(picture: ChartPicture, box: Box): string {
     : [];
   return [
     ...across.marks.map((value) => acrossMark(across, value, frame, { ...picture, categoryAxis: valueAxis })),
-    bars(picture, bands, across, true),
+    bars(picture, bands, across),
     zeroLine(across, frame, true),
     ...names,
     valueAxis.title ? axisTitle(valueAxis.title, (left + right) / 2, box.bottom - 2, right - left, false) : "",

@@ -57,22 +57,21 @@ function entry({ kind, series }: ChartPicture, index: number, left: number, top:
   const colour = seriesColour(given, index);
   const middle = top + lineHeight / 2;
   const shape = shapes[index % shapes.length] as (typeof shapes)[number];
-  const keys = {
-    columns: () => svg("rect", { x: left + 3, y: middle - 6, width: 12, height: 12, fill: colour }),
-    bars: () => svg("rect", { x: left + 3, y: middle - 6, width: 12, height: 12, fill: colour }),
-    lines: () =>
-      svg("path", {
-        d: `M${left} ${middle}h18`,
-        stroke: colour,
-        "stroke-width": 2,
-        "stroke-dasharray": strokes[index % strokes.length] || undefined,
-      }) + mark(shape, left + 9, middle, 7, colour),
-    points: () => mark(shape, left + 9, middle, 8, colour),
-  };
+  const isLine = kind === "lines" || (kind === "columns" && series[index]!.isLine);
+  const swatch = () => svg("rect", { x: left + 3, y: middle - 6, width: 12, height: 12, fill: colour });
+  const stroke = () =>
+    svg("path", {
+      d: `M${left} ${middle}h18`,
+      stroke: colour,
+      "stroke-width": 2,
+      "stroke-dasharray": strokes[index % strokes.length] || undefined,
+    });
+  const spot = () => mark(shape, left + 9, middle, 7, colour);
+  const key = kind === "points" ? spot() : isLine ? stroke() + (series[index]!.hasMarks ? spot() : "") : swatch();
   const text = svg(
     "text",
     { x: left + keyWidth, y: middle + fontSize * 0.35, fill: ink },
     escaped(shortened(name, width)),
   );
-  return keys[kind]() + text;
+  return key + text;
 }

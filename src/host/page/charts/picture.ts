@@ -1,6 +1,9 @@
 /** What a chart shows, read from the workbook at one moment: all that drawing needs. */
 export type ChartPicture = {
+  /** Columns stand, bars lie; lines run over categories; points stand at two numbers. */
   readonly kind: "columns" | "bars" | "lines" | "points";
+  /** Whether bars of one category stand on each other instead of beside each other. */
+  readonly stacked: boolean;
   readonly title: string | null;
   /** One label for each place along the category axis; points have none. */
   readonly categories: readonly string[];
@@ -17,12 +20,16 @@ export type ChartPicture = {
 export type PictureSeries = {
   readonly name: string;
   readonly values: readonly (number | null)[];
-  /** Horizontal places of points; others stand at their category. */
-  readonly horizontal?: readonly (number | null)[];
+  /** Horizontal places of points; other series stand at their categories. */
+  readonly horizontal: readonly (number | null)[];
+  /** Whether the series is a line among columns, or a line through points. */
+  readonly isLine: boolean;
+  readonly hasMarks: boolean;
   /** "#rrggbb" where the workbook asks for a colour. */
   readonly colour: string | null;
-  readonly pointColours?: readonly (string | null)[];
-  readonly showLabels?: boolean;
+  /** Colours of single points, by their place. */
+  readonly pointColours: { readonly [index: number]: string };
+  readonly hasLabels: boolean;
 };
 
 export type PictureAxis = {
