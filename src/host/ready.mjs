@@ -49,40 +49,52 @@ const builtPages = {
   host: ["index.html", "bridge.js"],
 };
 
-/** What each half is built from; a path that ends the list of another half is not its own. */
+/** What each half is built from, and what of that belongs to the other half alone. */
 const sources = {
-  "add-in": { from: ["src", "manifest"], except: join("src", "host") },
+  "add-in": {
+    from: ["src", "manifest", join("sample-workbooks", "typescript.cjs")],
+    except: join("src", "host"),
+  },
   host: { from: [join("src", "host"), "sample-workbooks", join("manifest", "icons")], except: undefined },
 };
 
-/** @param {"add-in" | "host"} name */
-function fingerprintOf(name) {
+/**
+ * Stands for the content of everything a half is built from.
+ * @param {"add-in" | "host"} name
+ * @param {string} [folder]
+ */
+export function fingerprintOf(name, folder = root) {
   const hash = createHash("sha256").update(process.env.TAPELINE_URL ?? "");
   const { from, except } = sources[name];
-  for (const path of [...from, "package-lock.json", "webpack.config.js"].flatMap((it) => filesOf(it, except))) {
-    hash.update(`\0${path}\0`).update(readFileSync(join(root, path)));
+  for (const path of [...from, "package-lock.json", "webpack.config.js"].flatMap((it) => filesOf(folder, it, except))) {
+    hash.update(`\0${path}\0`).update(readFileSync(join(folder, path)));
   }
   return hash.digest("hex");
 }
 
 /**
- * Files at or below a path, relative to the root, in a fixed order.
+ * Files at or below a path, relative to the folder, in a fixed order.
+ * @param {string} folder
  * @param {string} path
- * @param {string} [except] A folder to leave out.
+ * @param {string} [except] A path to leave out.
  * @returns {string[]}
  */
-function filesOf(path, except) {
+function filesOf(folder, path, except) {
   if (path === except) return [];
-  if (!statSync(join(root, path)).isDirectory()) return [path];
-  return readdirSync(join(root, path))
+  if (!statSync(join(folder, path)).isDirectory()) return [path];
+  return readdirSync(join(folder, path))
     .sort()
-    .flatMap((name) => filesOf(join(path, name), except));
+    .flatMap((name) => filesOf(folder, join(path, name), except));
 }
 
-/** npm keeps a second lock file inside node_modules that says what really stands there. */
-function lockedPackagesPresent() {
-  const wanted = packagesIn(join(root, "package-lock.json"));
-  const present = packagesIn(join(root, "node_modules", ".package-lock.json"));
+/**
+ * Whether all that the lock file names is installed. npm keeps a second lock file inside node_modules that says what
+ * really stands there; packages for other kinds of machine are optional and may be missing.
+ * @param {string} [folder]
+ */
+export function lockedPackagesPresent(folder = root) {
+  const wanted = packagesIn(join(folder, "package-lock.json"));
+  const present = packagesIn(join(folder, "node_modules", ".package-lock.json"));
   return Object.entries(wanted).every(
     ([path, { version, optional }]) => path === "" || optional || present[path]?.version === version,
   );
