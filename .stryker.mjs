@@ -13,6 +13,7 @@ export default {
   jest: {
     config: {
       ...pure,
+      rootDir: ".",
       testMatch: ["<rootDir>/tests/engine/**/*.test.ts"],
       testTimeout: jest.testTimeout,
     },
