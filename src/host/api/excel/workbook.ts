@@ -1,0 +1,62 @@
+import { activeCell, selectedAreas } from "../../engine/selection";
+import { refuse } from "../errors";
+import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
+import { Application, type ApplicationTarget } from "./application";
+import { CustomXmlPartCollection } from "./customXml";
+import { DocumentProperties } from "./documentProperties";
+import { NamedItemCollection } from "./names";
+import { NoteCollection } from "./notes";
+import { Range } from "./range";
+import { RangeAreas } from "./rangeAreas";
+import { SettingCollection } from "./settings";
+import { TableCollection } from "./tableCollections";
+import { WorksheetCollection } from "./worksheet";
+
+/** The workbook as one batch sees it. */
+export type WorkbookTarget = ApplicationTarget;
+
+const all = ({ book }: WorkbookTarget) => ({ book, sheetId: null });
+
+export const Workbook: ProxyClass<Excel.Workbook, WorkbookTarget> = proxyClass<Excel.Workbook, WorkbookTarget>(
+  "Workbook",
+  {
+    scalars: {
+      autoSave: { get: () => false },
+      calculationEngineVersion: { get: () => 191_029 },
+      isDirty: { get: () => true },
+      name: { get: ({ book }) => book.workbook.getSnapshot().name || "Book1" },
+      previouslySaved: { get: () => false },
+      readOnly: { get: () => false },
+    },
+    objects: {
+      application: { of: () => Application, at: (target) => target },
+      customXmlParts: { of: () => CustomXmlPartCollection, at: ({ book }) => ({ book, namespace: null }) },
+      names: { of: () => NamedItemCollection, at: all },
+      notes: { of: () => NoteCollection, at: all },
+      properties: { of: () => DocumentProperties, at: ({ book }) => book },
+      settings: { of: () => SettingCollection, at: ({ book }) => book },
+      tables: { of: () => TableCollection, at: all },
+      worksheets: { of: () => WorksheetCollection, at: ({ book }) => book },
+    },
+    methods: {
+      getActiveCell: { of: () => Range, at: ({ book }) => activeCell(book) },
+      getIsActiveCollabSession: { answer: () => false },
+      getSelectedRange: {
+        of: () => Range,
+        at: ({ book }) => {
+          const areas = selectedAreas(book);
+          // A selection of several areas is refused (Workbook.getSelectedRange in the reference).
+          return areas.length === 1 ? areas[0]! : refuse("InvalidSelection", "Several areas are selected.");
+        },
+      },
+      getSelectedRanges: { of: () => RangeAreas, at: ({ book }) => selectedAreas(book) },
+    },
+    events: {
+      onSelectionChanged: ({ book }, tell) =>
+        book.changes.listen((change) => {
+          // The event brings the workbook along, for the handler to ask what is selected.
+          if (change.kind === "selection") tell({ workbook: undefined as unknown as Excel.Workbook });
+        }),
+    },
+  },
+);

@@ -1,0 +1,154 @@
+import { rectangleAddress } from "../../engine/addresses";
+import type { Book } from "../../engine/book";
+import type { Change } from "../../engine/changes";
+import { addressOf } from "../../engine/references";
+import { selectedAreas } from "../../engine/selection";
+import { nameOf } from "../../engine/sheets";
+import type { EventSource } from "../proxies/eventHandlers";
+
+type EventName =
+  | "activated"
+  | "added"
+  | "calculated"
+  | "changed"
+  | "deactivated"
+  | "deleted"
+  | "formatChanged"
+  | "formulaChanged"
+  | "moved"
+  | "nameChanged"
+  | "selectionChanged"
+  | "visibilityChanged";
+
+/** Names of the sheets before they changed, for events that tell both. */
+const sheetNames = new WeakMap<Book, Map<string, string>>();
+
+function knownNames(book: Book): Map<string, string> {
+  const names = sheetNames.get(book) ?? new Map(book.workbook.getSheets().map((s) => [s.getSheetId(), s.getName()]));
+  sheetNames.set(book, names);
+  return names;
+}
+
+/** What tells of who acted: in one program every change is local (Excel.EventSource). */
+const origin = (book: Book) => ({
+  source: "Local",
+  triggerSource: book.changes.actor === "addin" ? "ThisLocalAddin" : "Unknown",
+});
+
+/** The areas a person selected, as an event tells them: without the sheet, several joined by a comma. */
+export const selectionAddress = (book: Book): string => selectedAreas(book).map(rectangleAddress).join(",");
+
+function changedArguments(book: Book, change: Change): object | null {
+  if (change.kind === "cells" && change.content) {
+    const { before, after, rectangle, sheetId } = change;
+    return {
+      type: "WorksheetChanged",
+      changeType: "RangeEdited",
+      worksheetId: sheetId,
+      address: rectangleAddress(rectangle),
+      ...origin(book),
+      ...(before && after
+        ? {
+            details: {
+              valueBefore: before.content,
+              valueAfter: after.content,
+              valueTypeBefore: before.type,
+              valueTypeAfter: after.type,
+            },
+          }
+        : {}),
+    };
+  }
+  if ("rectangle" in change && change.kind !== "cells") {
+    return {
+      type: "WorksheetChanged",
+      changeType: change.kind,
+      worksheetId: change.sheetId,
+      address: rectangleAddress(change.rectangle),
+      ...origin(book),
+    };
+  }
+  return null;
+}
+
+const tellers: Record<EventName, (book: Book, change: Change) => object | null> = {
+  activated: (_book, change) =>
+    change.kind === "sheetActivated" ? { type: "WorksheetActivated", worksheetId: change.sheetId } : null,
+  deactivated: (_book, change) =>
+    change.kind === "sheetActivated" ? { type: "WorksheetDeactivated", worksheetId: change.left } : null,
+  added: (_book, change) =>
+    change.kind === "sheetAdded" ? { type: "WorksheetAdded", worksheetId: change.sheetId, source: "Local" } : null,
+  deleted: (_book, change) =>
+    change.kind === "sheetDeleted" ? { type: "WorksheetDeleted", worksheetId: change.sheetId, source: "Local" } : null,
+  calculated: (_book, change) =>
+    change.kind === "calculated"
+      ? { type: "WorksheetCalculated", worksheetId: change.sheetId, address: change.address }
+      : null,
+  changed: changedArguments,
+  formatChanged: (book, change) =>
+    change.kind === "cells" && !change.content
+      ? {
+          type: "WorksheetFormatChanged",
+          worksheetId: change.sheetId,
+          address: rectangleAddress(change.rectangle),
+          ...origin(book),
+        }
+      : null,
+  formulaChanged: (book, change) =>
+    change.kind === "cells" && change.formulas
+      ? {
+          type: "WorksheetFormulaChanged",
+          worksheetId: change.sheetId,
+          source: "Local",
+          formulaDetails: [{ cellAddress: rectangleAddress(change.rectangle), previousFormula: "" }],
+          address: addressOf({ book, sheetId: change.sheetId, ...change.rectangle }),
+        }
+      : null,
+  moved: (book, change) =>
+    change.kind === "sheetMoved"
+      ? {
+          type: "WorksheetMoved",
+          worksheetId: change.sheetId,
+          positionAfter: book.workbook.getSheets().findIndex((sheet) => sheet.getSheetId() === change.sheetId),
+          source: "Local",
+        }
+      : null,
+  nameChanged: (book, change) => {
+    if (change.kind !== "sheetRenamed") return null;
+    const names = knownNames(book);
+    const nameBefore = names.get(change.sheetId) ?? "";
+    const nameAfter = nameOf({ book, id: change.sheetId });
+    return { type: "WorksheetNameChanged", worksheetId: change.sheetId, nameBefore, nameAfter, source: "Local" };
+  },
+  selectionChanged: (book, change) =>
+    change.kind === "selection"
+      ? { type: "WorksheetSelectionChanged", worksheetId: change.sheetId, address: selectionAddress(book) }
+      : null,
+  visibilityChanged: (book, change) =>
+    change.kind === "sheetVisibility"
+      ? {
+          type: "WorksheetVisibilityChanged",
+          worksheetId: change.sheetId,
+          visibilityAfter: book.worksheet(change.sheetId).isSheetHidden() ? "Hidden" : "Visible",
+          visibilityBefore: book.worksheet(change.sheetId).isSheetHidden() ? "Visible" : "Hidden",
+          source: "Local",
+        }
+      : null,
+};
+
+/** An event of one sheet (`sheetOf` tells its id) or, with null, of all sheets. */
+export function sheetEvent<Target, Arguments>(
+  name: EventName,
+  sheetOf: ((target: Target) => string) | null,
+): EventSource<Target, Arguments> {
+  return (target, tell) => {
+    const book = (target as { book?: Book }).book ?? (target as unknown as Book);
+    knownNames(book);
+    const own = sheetOf?.(target) ?? null;
+    return book.changes.listen((change) => {
+      const args = tellers[name](book, change) as { worksheetId?: string } | null;
+      if (args && (own === null || args.worksheetId === own)) tell(args as Arguments);
+      if (change.kind === "sheetRenamed") knownNames(book).set(change.sheetId, nameOf({ book, id: change.sheetId }));
+    });
+  };
+}

@@ -1,0 +1,104 @@
+import type { ICommandService as Commands, Injector, Univer, Workbook, Worksheet } from "@univerjs/core";
+import { ICommandService, IUniverInstanceService, UniverInstanceType } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import { SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
+import { SetWorksheetColumnCountCommand, SetWorksheetRowCountCommand } from "@univerjs/sheets";
+import { Changes } from "./changes";
+import { Charts } from "./charts";
+import { CircularReferences } from "./circular";
+import type { Engine } from "./createEngine";
+import { CustomFunctions } from "./customFunctions";
+import { Filters } from "./filters";
+import { Formulas } from "./formulas";
+import { Names } from "./names";
+import { settle } from "./settle";
+import { State } from "./state";
+import { Tables } from "./tables";
+
+/** The open workbook: the engine's services, found once, and what the host adds to them. */
+export class Book {
+  readonly univer: Univer;
+  readonly api: FUniver;
+  readonly injector: Injector;
+  readonly commands: Commands;
+  readonly workbook: Workbook;
+  /** Id of the sheet that was copied last. */
+  lastCopiedSheet = "";
+  readonly tables: Tables;
+  readonly names: Names;
+  readonly filters: Filters;
+  readonly charts: Charts;
+  readonly circular: CircularReferences;
+  readonly functions: CustomFunctions;
+  readonly state = new State();
+  readonly formulas: Formulas;
+  readonly changes: Changes;
+
+  constructor({ univer, api }: Engine) {
+    this.univer = univer;
+    this.api = api;
+    this.injector = univer.__getInjector();
+    this.commands = this.injector.get(ICommandService);
+    const workbook = this.injector
+      .get(IUniverInstanceService)
+      .getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
+    if (!workbook) throw new Error("The engine has no workbook open.");
+    this.workbook = workbook;
+    this.tables = new Tables(this);
+    this.names = new Names(this);
+    this.filters = new Filters(this);
+    this.charts = new Charts(this);
+    this.circular = new CircularReferences(this);
+    this.functions = new CustomFunctions(this);
+    this.formulas = new Formulas(this);
+    this.changes = new Changes(this);
+  }
+
+  get id(): string {
+    return this.workbook.getUnitId();
+  }
+
+  worksheet(sheetId: string): Worksheet {
+    const sheet = this.workbook.getSheetBySheetId(sheetId);
+    if (!sheet) throw new Error("The sheet is gone.");
+    return sheet;
+  }
+
+  /** Runs a command of the engine; a command that does nothing is a fault of ours. */
+  run(command: string, params: object): void {
+    if (this.commands.syncExecuteCommand(command, params) === false) throw new Error(`The engine refused ${command}.`);
+  }
+
+  /** A sheet of the engine is smaller than Excel's until something is written further out. */
+  growTo(sheetId: string, rowCount: number, columnCount: number): void {
+    const sheet = this.worksheet(sheetId);
+    const place = { unitId: this.id, subUnitId: sheetId };
+    if (sheet.getRowCount() < rowCount) {
+      this.run(SetWorksheetRowCountCommand.id, { ...place, rowCount: rowCount + 100 });
+    }
+    if (sheet.getColumnCount() < columnCount) {
+      this.run(SetWorksheetColumnCountCommand.id, { ...place, columnCount: columnCount + 10 });
+    }
+  }
+
+  /** Counts every formula again. */
+  recalculate(): void {
+    this.commands.syncExecuteCommand(SetTriggerFormulaCalculationStartMutation.id, {
+      commands: [],
+      forceCalculation: true,
+    });
+  }
+
+  /** Resolves when every formula has its value. */
+  async settle(): Promise<void> {
+    await settle(this);
+    await this.circular.update();
+  }
+
+  dispose(): void {
+    this.functions.dispose();
+    this.changes.dispose();
+    this.formulas.dispose();
+    this.tables.dispose();
+  }
+}

@@ -1,0 +1,416 @@
+import type { Nullable } from "@univerjs/core";
+import {
+  ArrayValueObject,
+  AsyncObject,
+  BaseFunction,
+  type BaseReferenceObject,
+  type BaseValueObject,
+  BooleanValueObject,
+  type ErrorType,
+  ErrorValueObject,
+  type FunctionVariantType,
+  IFormulaDependencyGenerator,
+  IFunctionService,
+  NullValueObject,
+  NumberValueObject,
+  StringValueObject,
+} from "@univerjs/engine-formula";
+import { cellAddress } from "./addresses";
+import type { Book } from "./book";
+import { addressOf } from "./references";
+
+/** The generated description of a custom function (functions.json), as far as the host reads it. */
+export type FunctionMetadata = {
+  readonly id: string;
+  readonly name: string;
+  readonly description?: string;
+  readonly parameters: readonly {
+    readonly name: string;
+    readonly description?: string;
+    readonly type?: string;
+    readonly dimensionality?: string;
+    readonly optional?: boolean;
+    readonly repeating?: boolean;
+  }[];
+  readonly options?: {
+    readonly requiresAddress?: boolean;
+    readonly requiresParameterAddresses?: boolean;
+    readonly stream?: boolean;
+    readonly cancelable?: boolean;
+    readonly volatile?: boolean;
+  };
+};
+
+export type FunctionsMetadata = {
+  readonly functions: readonly FunctionMetadata[];
+  readonly allowErrorForDataTypeAny?: boolean;
+};
+
+/** An error a function gives on purpose: its value in the cell, and words that explain it. */
+export class FunctionError extends Error {
+  readonly code: string;
+  constructor(code: string, message?: string) {
+    super(message ?? "");
+    this.name = "CustomFunctions.Error";
+    this.code = code;
+  }
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: custom functions take what their metadata says.
+export type AssociatedFunction = (...given: any[]) => unknown;
+
+type Shared = {
+  readonly book: Book;
+  readonly implementations: ReadonlyMap<string, AssociatedFunction>;
+  /** Words of the errors that are shown now, by sheet and cell. */
+  readonly messages: Map<string, string>;
+  readonly streams: Streams;
+};
+
+const keyOf = (sheetId: string, row: number, column: number): string => `${sheetId} ${row} ${column}`;
+
+/** Errors of a cell as an argument. ASSUMPTION: they arrive as the error values of the data types API. */
+const errorArgument = (value: string) => ({
+  type: "Error",
+  errorType:
+    {
+      "#DIV/0!": "Div0",
+      "#N/A": "NotAvailable",
+      "#NAME?": "Name",
+      "#NULL!": "Null",
+      "#NUM!": "Num",
+      "#REF!": "Ref",
+      "#SPILL!": "Spill",
+      "#CALC!": "Calc",
+      "#BUSY!": "Busy",
+    }[value] ?? "Value",
+  basicType: "Error",
+  basicValue: value,
+});
+
+class Unfit extends Error {}
+
+/** One cell's value for a parameter of a type. Text that is no number does not fit a number: #VALUE!, uncalled. */
+function converted(value: Nullable<BaseValueObject>, type: string | undefined): unknown {
+  const isBlank = !value || value.isNull();
+  if (!isBlank && value.isError()) return errorArgument((value as ErrorValueObject).getErrorType());
+  const content = isBlank ? null : (value.getValue() as string | number | boolean);
+  switch (type) {
+    case "number": {
+      if (content === null || content === "") return content === null ? 0 : unfit();
+      const number = typeof content === "boolean" ? Number(content) : Number(String(content).trim() || Number.NaN);
+      return Number.isNaN(number) ? unfit() : number;
+    }
+    case "string":
+      return content === null ? "" : typeof content === "boolean" ? String(content).toUpperCase() : String(content);
+    case "boolean":
+      if (typeof content === "string") return /^(true|false)$/i.test(content) ? /^true$/i.test(content) : unfit();
+      return Boolean(content);
+    default:
+      // ASSUMPTION: an empty cell arrives as null where the type is any. Reports differ: 0 on some platforms.
+      return content;
+  }
+}
+
+const unfit = (): never => {
+  throw new Unfit();
+};
+
+const firstError = (value: BaseValueObject): ErrorValueObject | null => {
+  if (value.isError()) return value as ErrorValueObject;
+  if (!value.isArray()) return null;
+  for (const row of (value as ArrayValueObject).getArrayValue()) {
+    for (const cell of row) if (cell?.isError()) return cell as ErrorValueObject;
+  }
+  return null;
+};
+
+const errorOf = (code: string): ErrorValueObject => ErrorValueObject.create(code as ErrorType);
+
+/** One value of a result as the engine keeps it. */
+function boxed(value: unknown): BaseValueObject {
+  // ASSUMPTION: null and undefined show as 0, in a spilled array (as reported) and alone alike.
+  if (value === null || value === undefined) return NumberValueObject.create(0);
+  if (value instanceof FunctionError) return errorOf(value.code);
+  if (typeof value === "number") return Number.isFinite(value) ? NumberValueObject.create(value) : errorOf("#NUM!");
+  if (typeof value === "boolean") return BooleanValueObject.create(value);
+  // Of a data type its basic value is shown.
+  if (typeof value === "object" && "basicValue" in value) {
+    const { type, basicValue } = value as { type?: unknown; basicValue: unknown };
+    return type === "Error" ? errorOf(String(basicValue)) : boxed(basicValue);
+  }
+  if (typeof value === "object" && "code" in value) return errorOf(String(value.code));
+  return StringValueObject.create(String(value));
+}
+
+function result(value: unknown): BaseValueObject {
+  if (!Array.isArray(value)) return boxed(value);
+  const columnCount = Array.isArray(value[0]) ? value[0].length : 0;
+  const isGrid = columnCount > 0 && value.every((row) => Array.isArray(row) && row.length === columnCount);
+  if (!isGrid) return errorOf("#VALUE!");
+  if (value.length === 1 && columnCount === 1) return boxed((value as unknown[][])[0]![0]);
+  return ArrayValueObject.create({
+    calculateValueList: (value as unknown[][]).map((row) => row.map(boxed)),
+    rowCount: value.length,
+    columnCount,
+    unitId: "",
+    sheetId: "",
+    row: -1,
+    column: -1,
+  });
+}
+
+/** The words of the first error in a result. */
+function messageIn(value: unknown): string {
+  if (value instanceof FunctionError) return value.message;
+  if (!Array.isArray(value)) return "";
+  for (const inner of value) {
+    const message = messageIn(inner);
+    if (message) return message;
+  }
+  return "";
+}
+
+/** A custom function in the engine. The engine's own way of registering one hands blanks over as 0. */
+class HostFunction extends BaseFunction {
+  readonly #shared: Shared;
+  readonly #metadata: FunctionMetadata;
+  readonly #takesErrors: boolean;
+
+  constructor(name: string, metadata: FunctionMetadata, takesErrors: boolean, shared: Shared) {
+    super(name);
+    this.#shared = shared;
+    this.#metadata = metadata;
+    this.#takesErrors = takesErrors;
+    const { parameters, options } = metadata;
+    this.minParams = parameters.filter(({ optional, repeating }) => !optional && !repeating).length;
+    this.maxParams = parameters.some(({ repeating }) => repeating) ? 255 : parameters.length;
+    this.needsReferenceObject = options?.requiresParameterAddresses === true;
+  }
+
+  /** Any function may answer with a promise, so that the engine waits for all. */
+  override isAsync(): boolean {
+    return true;
+  }
+
+  override calculate(...given: FunctionVariantType[]): FunctionVariantType {
+    const place = { sheetId: this.subUnitId ?? "", row: this.row, column: this.column };
+    const key = keyOf(place.sheetId, place.row, place.column);
+    const { messages, implementations, streams } = this.#shared;
+    messages.delete(key);
+    const fail = (thrown: unknown): BaseValueObject => {
+      // Whatever a function throws stays in its own cell.
+      const isOnPurpose = thrown instanceof FunctionError;
+      const message = thrown instanceof Unfit ? "" : thrown instanceof Error ? thrown.message : String(thrown);
+      if (message) messages.set(key, message);
+      return errorOf(isOnPurpose ? thrown.code : "#VALUE!");
+    };
+    const answer = (value: unknown): BaseValueObject => {
+      const message = messageIn(value);
+      if (message) messages.set(key, message);
+      return result(value);
+    };
+    try {
+      const implementation = implementations.get(this.#metadata.id.toUpperCase());
+      // A function described but not associated shows #N/A (custom-functions-troubleshooting).
+      if (!implementation) return errorOf("#N/A");
+      const addresses: string[] = [];
+      const values = given.map((value) => {
+        if (!value.isReferenceObject()) {
+          addresses.push("");
+          return value as BaseValueObject;
+        }
+        const reference = value as BaseReferenceObject;
+        addresses.push(this.#addressOf(reference));
+        return reference.toArrayValueObject();
+      });
+      const refused = this.#refusedError(values);
+      if (refused) return refused;
+      const invocation = {
+        functionName: this.name,
+        isInValuePreview: false,
+        ...(this.#metadata.options?.requiresAddress
+          ? { address: addressOf({ book: this.#shared.book, ...place, rowCount: 1, columnCount: 1 }) }
+          : {}),
+        ...(this.#metadata.options?.requiresParameterAddresses ? { parameterAddresses: addresses } : {}),
+      };
+      const passed = this.#arguments(values);
+      if (this.#metadata.options?.stream) {
+        return answer(streams.valueAt(place, String(this.name), passed, invocation, implementation));
+      }
+      const value = implementation(...passed, invocation);
+      return isPromise(value)
+        ? (new AsyncObject(value.then(answer, fail)) as unknown as FunctionVariantType)
+        : answer(value);
+    } catch (thrown) {
+      return fail(thrown);
+    }
+  }
+
+  #addressOf(reference: BaseReferenceObject): string {
+    const { startRow, startColumn, endRow, endColumn } = reference.getRangePosition();
+    return addressOf({
+      book: this.#shared.book,
+      sheetId: reference.getSheetId(),
+      row: startRow,
+      column: startColumn,
+      rowCount: endRow - startRow + 1,
+      columnCount: endColumn - startColumn + 1,
+    });
+  }
+
+  /** An error in an argument is the result, and the function is not called, unless it takes errors as any. */
+  #refusedError(values: readonly BaseValueObject[]): ErrorValueObject | null {
+    for (const [index, value] of values.entries()) {
+      const type = this.#parameterAt(index)?.type ?? "any";
+      const error = this.#takesErrors && type === "any" ? null : firstError(value);
+      if (error) return error;
+    }
+    return null;
+  }
+
+  #parameterAt(index: number) {
+    const { parameters } = this.#metadata;
+    const last = parameters.at(-1);
+    return parameters[index] ?? (last?.repeating ? last : undefined);
+  }
+
+  #arguments(values: readonly BaseValueObject[]): unknown[] {
+    const { parameters } = this.#metadata;
+    const one = (value: BaseValueObject, index: number): unknown => {
+      const parameter = this.#parameterAt(index);
+      if (parameter?.dimensionality === "matrix") {
+        const rows = value.isArray() ? (value as ArrayValueObject).getArrayValue() : [[value]];
+        return rows.map((row) => row.map((cell) => converted(cell, parameter.type)));
+      }
+      if (!value.isArray()) return converted(value, parameter?.type);
+      const array = value as ArrayValueObject;
+      // ASSUMPTION: a range for a single value gives #VALUE! where it has several cells.
+      if (array.getRowCount() * array.getColumnCount() > 1) throw new Unfit();
+      return converted(array.get(0, 0), parameter?.type);
+    };
+    const isOmitted = (value: BaseValueObject | undefined) => value === undefined || value instanceof NullValueObject;
+    return parameters.map((parameter, index) => {
+      if (parameter.repeating) return values.slice(index).map((value, later) => one(value, index + later));
+      const value = values[index];
+      // Excel passes null for an optional argument left out (custom-functions-parameter-options).
+      return parameter.optional && isOmitted(value) ? null : one(value ?? NullValueObject.create(), index);
+    });
+  }
+}
+
+const isPromise = (value: unknown): value is Promise<unknown> =>
+  typeof value === "object" && value !== null && typeof (value as { then?: unknown }).then === "function";
+
+type CellPlace = { readonly sheetId: string; readonly row: number; readonly column: number };
+type Stream = { readonly asked: string; value: unknown; onCanceled?: () => void };
+
+/** Functions that go on giving values to their cell. */
+class Streams {
+  readonly #running = new Map<string, Stream>();
+  readonly #recalculate: () => void;
+
+  constructor(recalculate: () => void) {
+    this.#recalculate = recalculate;
+  }
+
+  valueAt(
+    { sheetId, row, column }: CellPlace,
+    name: string,
+    passed: unknown[],
+    invocation: object,
+    implementation: AssociatedFunction,
+  ): unknown {
+    const key = keyOf(sheetId, row, column);
+    const asked = JSON.stringify([name, passed]);
+    const running = this.#running.get(key);
+    if (running?.asked === asked) return running.value;
+    running?.onCanceled?.();
+    const stream: Stream = { asked, value: new FunctionError("#BUSY!") };
+    this.#running.set(key, stream);
+    let started = false;
+    implementation(
+      ...passed,
+      Object.assign(invocation, {
+        setResult: (value: unknown) => {
+          stream.value = value;
+          if (started && this.#running.get(key) === stream) this.#recalculate();
+        },
+        set onCanceled(stop: () => void) {
+          stream.onCanceled = stop;
+        },
+      }),
+    );
+    started = true;
+    return stream.value;
+  }
+
+  stop(): void {
+    for (const { onCanceled } of this.#running.values()) onCanceled?.();
+    this.#running.clear();
+  }
+}
+
+/** The custom functions of the workbook: described by metadata, done by the functions associated with their ids. */
+export class CustomFunctions {
+  readonly #book: Book;
+  readonly #implementations = new Map<string, AssociatedFunction>();
+  readonly #messages = new Map<string, string>();
+  readonly #streams: Streams;
+  #isRegistered = false;
+
+  constructor(book: Book) {
+    this.#book = book;
+    this.#streams = new Streams(() => this.#recalculateAll());
+  }
+
+  /** Describes functions. In a formula they are called by `namespace`, a dot and their name. */
+  register(metadata: FunctionsMetadata, namespace = ""): void {
+    const shared = {
+      book: this.#book,
+      implementations: this.#implementations,
+      messages: this.#messages,
+      streams: this.#streams,
+    };
+    const functions = metadata.functions.map((one) => {
+      const name = `${namespace ? `${namespace}.` : ""}${one.name}`.toUpperCase();
+      return new HostFunction(name, one, metadata.allowErrorForDataTypeAny === true, shared);
+    });
+    this.#book.injector.get(IFunctionService).registerExecutors(...functions);
+    this.#isRegistered = true;
+    this.#recalculateAll();
+  }
+
+  associate(id: string, implementation: AssociatedFunction): void {
+    this.#implementations.set(id.toUpperCase(), implementation);
+    if (this.#isRegistered) this.#recalculateAll();
+  }
+
+  /** Why the cell shows an error, where its function said so. */
+  messageAt(sheetId: string, row: number, column: number): string | null {
+    return this.#messages.get(keyOf(sheetId, row, column)) ?? null;
+  }
+
+  /** All messages that are shown now, by address within the sheet. */
+  messagesOf(sheetId: string): Record<string, string> {
+    return Object.fromEntries(
+      [...this.#messages].flatMap(([key, message]) => {
+        const [sheet, row, column] = key.split(" ");
+        return sheet === sheetId ? [[cellAddress(Number(row), Number(column)), message]] : [];
+      }),
+    );
+  }
+
+  dispose(): void {
+    this.#streams.stop();
+  }
+
+  /** Formulas read before a function was known are read anew: the engine remembers them as unreadable. */
+  #recalculateAll(): void {
+    const generator = this.#book.injector.get(IFormulaDependencyGenerator) as unknown as {
+      _disposeByUnitId(unitId: string): void;
+    };
+    generator._disposeByUnitId(this.#book.id);
+    this.#book.recalculate();
+  }
+}

@@ -1,0 +1,65 @@
+import { CellValueType, type ICellData, numfmt } from "@univerjs/core";
+
+/** The error values of Excel that can be typed into a cell. */
+export const errorValues: ReadonlySet<string> = new Set([
+  "#NULL!",
+  "#DIV/0!",
+  "#VALUE!",
+  "#REF!",
+  "#NAME?",
+  "#NUM!",
+  "#N/A",
+  "#GETTING_DATA",
+  "#SPILL!",
+  "#CALC!",
+  "#BUSY!",
+  "#FIELD!",
+  "#BLOCKED!",
+  "#CONNECT!",
+  "#UNKNOWN!",
+  "#CYCLE!",
+]);
+
+export type CellEntry =
+  | { readonly kind: "formula"; readonly formula: string }
+  | { readonly kind: "value"; readonly cell: Pick<ICellData, "v" | "t">; readonly format?: string }
+  | { readonly kind: "empty" };
+
+const text = (v: string): CellEntry => ({ kind: "value", cell: { v, t: CellValueType.STRING } });
+
+/** Text that stays text whatever it looks like: after a leading apostrophe or in a cell of format "@". */
+const literal = (v: string): CellEntry => ({ kind: "value", cell: { v, t: CellValueType.FORCE_STRING } });
+
+/**
+ * What a cell holds after a value is entered, as if typed: text with a leading =, + or - that is no number is a
+ * formula (Range.values in the reference), @ begins a formula too, an apostrophe makes text, and text that looks like
+ * a number, a date, a truth value or an error becomes one, unless the cell's number format is text.
+ */
+export function enter(value: unknown, format: string): CellEntry {
+  if (typeof value === "number") {
+    // ASSUMPTION: a number written into a cell of format "@" becomes text, as typing it does.
+    if (format === "@") return literal(String(value));
+    return { kind: "value", cell: { v: value, t: CellValueType.NUMBER } };
+  }
+  if (typeof value === "boolean") return { kind: "value", cell: { v: value ? 1 : 0, t: CellValueType.BOOLEAN } };
+  const typed = String(value);
+  if (typed === "") return { kind: "empty" };
+  if (format === "@") return literal(typed);
+  if (typed.startsWith("'")) return literal(typed.slice(1));
+  if (typed.length > 1 && typed.startsWith("=")) return { kind: "formula", formula: typed };
+  const read = numfmt.parseValue(typed);
+  if (read !== null && typeof read.v === "number") {
+    return {
+      kind: "value",
+      cell: { v: read.v, t: CellValueType.NUMBER },
+      ...(read.z && format === "General" ? { format: read.z } : {}),
+    };
+  }
+  if (read !== null && typeof read.v === "boolean") {
+    return { kind: "value", cell: { v: read.v ? 1 : 0, t: CellValueType.BOOLEAN } };
+  }
+  if (errorValues.has(typed.toUpperCase())) return text(typed.toUpperCase());
+  if (/^[+-]./.test(typed)) return { kind: "formula", formula: `=${typed}` };
+  if (/^@./.test(typed)) return { kind: "formula", formula: `=${typed.slice(1)}` };
+  return text(typed);
+}

@@ -1,0 +1,88 @@
+import type { IBorderStyleData, IStyleData, Nullable } from "@univerjs/core";
+import { ColorKit, HorizontalAlign, VerticalAlign, WrapStrategy } from "@univerjs/core";
+import { SetColDataCommand, SetRowDataCommand } from "@univerjs/sheets";
+import type { Area } from "./area";
+import { cellCount, intersection, isEntireColumn, isEntireRow } from "./area";
+import { styleAt, writeStyle } from "./cells";
+
+/** "#1F4E79" of any colour the engine keeps ("#fff", "rgb(..)"); null for none. */
+export function hexColour(colour: Nullable<string>): string | null {
+  if (!colour) return null;
+  const kit = new ColorKit(colour);
+  return kit.isValid ? kit.toHexString().slice(0, 7).toUpperCase() : null;
+}
+
+/** Part of an area that holds cells of the engine's sheet; the rest of a whole column has the column's style. */
+function existingPart(area: Area): Area | null {
+  const sheet = area.book.worksheet(area.sheetId);
+  const part = intersection(area, {
+    row: 0,
+    column: 0,
+    rowCount: Math.max(1, sheet.getLastRowWithContent() + 2),
+    columnCount: Math.max(1, sheet.getLastColumnWithContent() + 2),
+  });
+  return part ? { ...area, ...part } : null;
+}
+
+/** What a style has in every cell of the areas, or null where they differ. */
+export function uniform<T>(areas: readonly Area[], read: (style: IStyleData) => T): T | null {
+  let found: { readonly value: T } | undefined;
+  for (const area of areas) {
+    const seen = cellCount(area) > 100_000 ? (existingPart(area) ?? { ...area, rowCount: 1, columnCount: 1 }) : area;
+    for (let row = seen.row; row < seen.row + seen.rowCount; row += 1) {
+      for (let column = seen.column; column < seen.column + seen.columnCount; column += 1) {
+        const value = read(styleAt(area, row, column));
+        if (!found) found = { value };
+        else if (found.value !== value) return null;
+      }
+    }
+  }
+  return found ? found.value : null;
+}
+
+/** Merges a style into cells. Whole columns and rows get it themselves, and so do their cells that have their own. */
+export function applyStyle(areas: readonly Area[], style: (row: number, column: number) => IStyleData | null): void {
+  for (const area of areas) {
+    const { book, sheetId } = area;
+    const place = { unitId: book.id, subUnitId: sheetId };
+    const sheet = book.worksheet(sheetId);
+    const styles = book.workbook.getStyles();
+    if (isEntireColumn(area) && !isEntireRow(area)) {
+      const columnData: Record<number, { s: IStyleData }> = {};
+      for (let column = area.column; column < area.column + area.columnCount; column += 1) {
+        const own = sheet.getColumnManager().getColumn(column)?.s;
+        columnData[column] = { s: { ...(own ? styles.get(own) : {}), ...style(0, column) } };
+      }
+      book.run(SetColDataCommand.id, { ...place, columnData });
+    } else if (isEntireRow(area) && !isEntireColumn(area)) {
+      const rowData: Record<number, { s: IStyleData }> = {};
+      for (let row = area.row; row < area.row + area.rowCount; row += 1) {
+        const own = sheet.getRowManager().getRow(row)?.s;
+        rowData[row] = { s: { ...(own ? styles.get(own) : {}), ...style(row, 0) } };
+      }
+      book.run(SetRowDataCommand.id, { ...place, rowData });
+    }
+    const cells = cellCount(area) > 100_000 ? existingPart(area) : area;
+    if (cells) writeStyle(cells, style);
+  }
+}
+
+export const horizontalAlignments = {
+  General: HorizontalAlign.UNSPECIFIED,
+  Left: HorizontalAlign.LEFT,
+  Center: HorizontalAlign.CENTER,
+  Right: HorizontalAlign.RIGHT,
+  Justify: HorizontalAlign.JUSTIFIED,
+  Distributed: HorizontalAlign.DISTRIBUTED,
+} as const;
+
+export const verticalAlignments = {
+  Top: VerticalAlign.TOP,
+  Center: VerticalAlign.MIDDLE,
+  Bottom: VerticalAlign.BOTTOM,
+} as const;
+
+export const isWrapped = (style: IStyleData): boolean => style.tb === WrapStrategy.WRAP;
+
+export type Edge = "t" | "b" | "l" | "r";
+export const edgeOf = (style: IStyleData, edge: Edge): Nullable<IBorderStyleData> => style.bd?.[edge];
