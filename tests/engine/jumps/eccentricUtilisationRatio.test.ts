@@ -11,7 +11,13 @@ describe("the eccentric utilisation ratio", () => {
   });
 
   test("below one is given with a caution", () => {
-    expect(unwrap(eccentricUtilisationRatio(30, 32)).cautions).toMatchObject([{ code: "hiddenCountermovement" }]);
+    expect(unwrap(eccentricUtilisationRatio(28, 32)).cautions).toEqual([
+      {
+        code: "hiddenCountermovement",
+        message: "The squat jump was the higher one; it probably began with a small countermovement.",
+        facts: { ratio: 0.875 },
+      },
+    ]);
     expect(unwrap(eccentricUtilisationRatio(32, 32)).cautions).toEqual([]);
   });
 

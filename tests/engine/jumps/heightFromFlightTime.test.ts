@@ -21,7 +21,10 @@ describe("jump height from flight time", () => {
   });
 
   test("cannot be had from zero, negative values or nonsense", () => {
-    expect(heightFromFlightTime(550)).toMatchObject({ ok: false, reasons: [{ code: "outOfRange" }] });
+    expect(heightFromFlightTime(550)).toMatchObject({
+      ok: false,
+      reasons: [{ code: "outOfRange", facts: { what: "flight time in seconds", low: 0, high: 2, value: 550 } }],
+    });
     expect(heightFromFlightTime(0)).toMatchObject({ ok: false, reasons: [{ code: "notPositive" }] });
     expect(heightFromFlightTime(Number.NaN)).toMatchObject({ ok: false, reasons: [{ code: "notFinite" }] });
   });

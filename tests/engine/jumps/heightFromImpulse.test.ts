@@ -6,8 +6,9 @@ import { notFinitePaths } from "../measurements";
 
 describe("jump height from impulse", () => {
   // Source: R 4.2.2 arithmetic.
-  test("of 200 N s at 75 kg", () => {
+  test("of 200 N s at 75 kg, with either gravity", () => {
     expectRelative(unwrap(heightFromImpulse(200, 75)), 0.362441953, 1e-8);
+    expectRelative(unwrap(heightFromImpulse(200, 75, { gravity: 9.80665 })), (200 / 75) ** 2 / (2 * 9.80665), 1e-14);
   });
 
   test("twice the impulse on twice the mass is the same jump", () => {
