@@ -48,25 +48,28 @@ export function directionAgreement(
   if (reasons.length > 0) return refuse(...reasons);
 
   const count = pairs.length;
-  const shareOf = (matches: (pair: readonly [LargerSide, LargerSide]) => boolean): number =>
-    pairs.filter(matches).length / count;
-  const firstShare = (side: LargerSide): number => shareOf(([one]) => one === side);
-  const secondShare = (side: LargerSide): number => shareOf(([, two]) => two === side);
+  const timesOf = (matches: (pair: readonly [LargerSide, LargerSide]) => boolean): number =>
+    pairs.filter(matches).length;
+  const firstTimes = (side: LargerSide): number => timesOf(([one]) => one === side);
+  const secondTimes = (side: LargerSide): number => timesOf(([, two]) => two === side);
 
-  const observed = shareOf(([one, two]) => one === two);
-  const expected = sides.reduce((sum, side) => sum + firstShare(side) * secondShare(side), 0);
+  const alike = timesOf(([one, two]) => one === two);
+  const alikeByChance = sides.reduce((sum, side) => sum + firstTimes(side) * secondTimes(side), 0);
+  const observed = alike / count;
+  const expected = alikeByChance / count ** 2;
   const distinct = new Set(pairs.flat());
   if (distinct.size === 1) return ok({ count, observed, expected, kappa: refuse(agreementUndefined()) });
 
-  const value = (observed - expected) / (1 - expected);
+  // From whole numbers: a kappa of 0.6 out of shares comes out a hair above, in the next band.
+  const value = (alike * count - alikeByChance) / (count ** 2 - alikeByChance);
   let variability = -((observed * expected - 2 * expected + observed) ** 2);
   for (const one of sides) {
     for (const two of sides) {
-      const share = shareOf(([a, b]) => a === one && b === two);
+      const share = timesOf(([a, b]) => a === one && b === two) / count;
       variability +=
         one === two
-          ? share * (1 - expected - (firstShare(one) + secondShare(one)) * (1 - observed)) ** 2
-          : share * (1 - observed) ** 2 * (secondShare(one) + firstShare(two)) ** 2;
+          ? share * (1 - expected - ((firstTimes(one) + secondTimes(one)) / count) * (1 - observed)) ** 2
+          : share * (1 - observed) ** 2 * ((secondTimes(one) + firstTimes(two)) / count) ** 2;
     }
   }
   const standardError = Math.sqrt(Math.max(0, variability) / count) / (1 - expected) ** 2;

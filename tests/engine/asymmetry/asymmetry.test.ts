@@ -31,9 +31,27 @@ describe("asymmetry by the published formulas", () => {
     for (const formula of formulas) {
       expect(asymmetry(null, 0, formula)).toMatchObject({
         ok: false,
-        reasons: [{ code: "missing" }, { code: "notPositive" }],
+        reasons: [
+          { code: "missing", facts: { what: "the left value" } },
+          { code: "notPositive", facts: { what: "the right value", value: 0 } },
+        ],
       });
-      expect(asymmetry(-1, 5, formula)).toMatchObject({ ok: false, reasons: [{ code: "notPositive" }] });
+      expect(asymmetry(-1, null, formula)).toMatchObject({
+        ok: false,
+        reasons: [
+          { code: "notPositive", facts: { what: "the left value", value: -1 } },
+          { code: "missing", facts: { what: "the right value" } },
+        ],
+      });
+    }
+  });
+
+  test("every formula has a label of its own and names its source", () => {
+    const descriptions = Object.values(asymmetryFormulas);
+    expect(new Set(descriptions.map(({ label }) => label)).size).toBe(formulas.length);
+    for (const { label, source } of descriptions) {
+      expect(label).toMatch(/^[A-Z]/);
+      expect(source).toMatch(/^[A-Z].* \d{4}, .*:\d+-\d+$/);
     }
   });
 

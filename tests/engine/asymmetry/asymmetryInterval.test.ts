@@ -32,17 +32,37 @@ describe("the ratio of the sides with its limits", () => {
     expect(interval.degreesOfFreedom).toBe(30);
   });
 
-  test("one trial a side, equal trials, and values without ratio are refused", () => {
+  test("three trials in all are enough for the athlete's own noise, two are not", () => {
+    // Source: R 4.2.2 t.test(log(200), log(c(178, 182)), var.equal = TRUE) has one degree of freedom.
+    expect(unwrap(asymmetryInterval([178, 182], [200], { confidence: 0.95 })).degreesOfFreedom).toBe(1);
     expect(asymmetryInterval([180], [200, null], { confidence: 0.95 })).toMatchObject({
-      reasons: [{ code: "tooFew" }],
+      reasons: [{ code: "tooFew", facts: { what: "trials of both sides together", needed: 3, got: 2 } }],
     });
+  });
+
+  test("equal trials and values without ratio are refused", () => {
     expect(asymmetryInterval([180, 180], [200, 200], { confidence: 0.95 })).toMatchObject({
-      reasons: [{ code: "noSpread" }],
+      reasons: [{ code: "noSpread", facts: { what: "trials of each side" } }],
     });
-    expect(asymmetryInterval([180, -2], [200, 201], { confidence: 0.95 })).toMatchObject({
-      reasons: [{ code: "notPositive" }],
+    for (const value of [-2, 0]) {
+      expect(asymmetryInterval([180, value], [200, 201], { confidence: 0.95 })).toMatchObject({
+        reasons: [{ code: "notPositive", facts: { what: "every trial", value } }],
+      });
+      expect(asymmetryInterval([180, 181], [200, value], { confidence: 0.95 })).toMatchObject({
+        reasons: [{ code: "notPositive", facts: { what: "every trial", value } }],
+      });
+    }
+  });
+
+  test("sides without trials are refused by their names, beside a confidence in percent", () => {
+    const noise = { logStandardDeviation: 0.04, degreesOfFreedom: 30 };
+    expect(asymmetryInterval([null], [], { confidence: 95, noise })).toMatchObject({
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        { code: "tooFew", facts: { what: "left trials", needed: 1, got: 0 } },
+        { code: "tooFew", facts: { what: "right trials", needed: 1, got: 0 } },
+      ],
     });
-    expect(asymmetryInterval([null], [], { confidence: 0.95 })).toMatchObject({ ok: false });
   });
 
   test("swapping sides mirrors the limits, wider confidence encloses narrower, nulls change nothing", () => {

@@ -34,12 +34,43 @@ describe("agreement of direction between two sessions", () => {
     const kappa = (second: LargerSide[]) =>
       unwrap(unwrap(directionAgreement(["left", "right", "left", "right"], second, { confidence: 0.9 })).kappa);
     expect(kappa(["left", "right", "left", "right"])).toMatchObject({ value: 1, high: 1, words: "almost perfect" });
-    expect(kappa(["right", "left", "right", "left"])).toMatchObject({ value: -1, words: "poor" });
+    expect(kappa(["right", "left", "right", "left"])).toMatchObject({ value: -1, low: -1, words: "poor" });
   });
 
-  test("lists of different length are refused", () => {
-    expect(directionAgreement(["left"], [], { confidence: 0.95 })).toMatchObject({
-      reasons: [{ code: "unequalLengths" }, { code: "tooFew" }],
+  // Source: Landis & Koch 1977, Biometrics 33:159-174 (from memory): bands end at 0, .20, .40, .60 and .80, ends included.
+  // With both sides equally frequent kappa is 2 x the share alike - 1.
+  test.each([
+    [10, 0, "poor"],
+    [12, 0.2, "slight"],
+    [14, 0.4, "fair"],
+    [16, 0.6, "moderate"],
+    [18, 0.8, "substantial"],
+  ])("%d alike of twenty is a kappa of %d: %s", (alike, kappa, words) => {
+    const first = Array.from({ length: 20 }, (_, index): LargerSide => (index % 2 === 0 ? "left" : "right"));
+    const second = first.map((side, index) => (index < alike ? side : side === "left" ? "right" : "left"));
+    const agreement = unwrap(directionAgreement(first, second, { confidence: 0.95 }));
+    expect(unwrap(agreement.kappa)).toMatchObject({ value: kappa, words });
+  });
+
+  test("limits never leave -1 to 1", () => {
+    const first: LargerSide[] = ["left", "right", "left", "right", "left"];
+    const oneOff = unwrap(directionAgreement(first, [...first.slice(1), "left"], { confidence: 0.95 }));
+    expect(unwrap(oneOff.kappa).low).toBe(-1);
+    const almost = unwrap(directionAgreement(first, [...first.slice(0, 4), "right"], { confidence: 0.95 }));
+    expect(unwrap(almost.kappa).high).toBe(1);
+  });
+
+  test("everything that is wrong is said at once", () => {
+    expect(directionAgreement(["left"], [], { confidence: 95 })).toMatchObject({
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        {
+          code: "unequalLengths",
+          facts: { first: "first directions", second: "second directions", firstCount: 1, secondCount: 0 },
+        },
+        { code: "tooFew", facts: { what: "athletes with a direction in both sessions", needed: 2, got: 0 } },
+      ],
     });
+    expect(directionAgreement(["left", "right"], ["left", "right"], { confidence: 0.95 }).ok).toBe(true);
   });
 });

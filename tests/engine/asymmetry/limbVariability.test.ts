@@ -13,9 +13,21 @@ describe("the rule that asymmetry must exceed the variability of the limbs", () 
     expect(variability.limit).toBe(variability.right);
   });
 
+  test("is the left side's when that one is the larger", () => {
+    expect(unwrap(limbVariability([196, 204], [180, 181])).limit).toBeCloseTo((100 * Math.sqrt(32)) / 200, 12);
+  });
+
   test("refuses single trials and values that have no ratio", () => {
-    expect(limbVariability([180, null], [200, 198])).toMatchObject({ ok: false, reasons: [{ code: "tooFew" }] });
-    expect(limbVariability([180, 0], [200, 198])).toMatchObject({ ok: false, reasons: [{ code: "notPositive" }] });
+    expect(limbVariability([180, null], [200])).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "tooFew", facts: { what: "left trials", needed: 2, got: 1 } },
+        { code: "tooFew", facts: { what: "right trials", needed: 2, got: 1 } },
+      ],
+    });
+    const notPositive = { ok: false, reasons: [{ code: "notPositive", facts: { what: "every trial" } }] };
+    expect(limbVariability([180, 0], [200, 198])).toMatchObject(notPositive);
+    expect(limbVariability([180, 182], [200, -198])).toMatchObject(notPositive);
   });
 
   // Source of the rates in the documentation: scipy 1.17.1 stats.norm.sf, and numpy simulation (0.289 and 0.204).

@@ -88,11 +88,11 @@ describe("how far equal legs can differ by noise", () => {
     expect(refused).toMatchObject({
       ok: false,
       reasons: [
-        { code: "outOfRange" },
-        { code: "tooFew" },
-        { code: "tooFew" },
-        { code: "notPositive" },
-        { code: "notPositive" },
+        { code: "outOfRange", facts: { what: "confidence" } },
+        { code: "tooFew", facts: { what: "left trials", needed: 2, got: 0 } },
+        { code: "tooFew", facts: { what: "right trials", needed: 2, got: 1 } },
+        { code: "notPositive", facts: { what: "the noise", value: 0 } },
+        { code: "notPositive", facts: { what: "the degrees of freedom", value: 0 } },
       ],
     });
   });

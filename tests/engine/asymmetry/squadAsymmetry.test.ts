@@ -17,7 +17,20 @@ describe("asymmetry of a squad", () => {
     expect(squad).toMatchObject({ count: 10, rightLarger: 8, leftLarger: 2, equal: 0, beyondThreshold: 4 });
   });
 
-  test("one athlete is not a squad", () => {
-    expect(squadAsymmetry([4, null], { threshold: 10 })).toMatchObject({ ok: false, reasons: [{ code: "tooFew" }] });
+  test("equal sides are on neither side, and a size at the threshold is not beyond it", () => {
+    expect(unwrap(squadAsymmetry([0, -5, 5], { threshold: 5 }))).toMatchObject({
+      rightLarger: 1,
+      leftLarger: 1,
+      equal: 1,
+      beyondThreshold: 0,
+    });
+  });
+
+  test("one athlete is not a squad, two are", () => {
+    expect(squadAsymmetry([4, null], { threshold: 10 })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "tooFew", facts: { what: "athletes with both sides", needed: 2, got: 1 } }],
+    });
+    expect(squadAsymmetry([4, 6], { threshold: 10 }).ok).toBe(true);
   });
 });
