@@ -52,11 +52,11 @@ export function useSource(apart: string | null): { readonly source: Source; read
       if (cells) soon(() => readAgain(cells));
       else soon(readSelection);
     };
-    read(readSelection);
     watchWorkbook({ onSelect: () => soon(readSelection), onEdit: again }).then(
       (end) => {
         stop = end;
         if (ended) end();
+        else read(readSelection);
       },
       (error) => setSource({ state: "failed", error }),
     );

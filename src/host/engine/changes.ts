@@ -7,6 +7,8 @@ import {
   RemoveRowMutation,
   RemoveSheetMutation,
   SetRangeValuesMutation,
+  SetRowHiddenMutation,
+  SetRowVisibleMutation,
   SetSelectionsOperation,
   SetWorksheetActiveOperation,
   SetWorksheetHideMutation,
@@ -35,6 +37,7 @@ export type Change =
       readonly sheetId: string;
       readonly rectangle: Rectangle;
     }
+  | { readonly kind: "RowsHidden" | "RowsShown"; readonly sheetId: string; readonly rectangles: readonly Rectangle[] }
   | { readonly kind: "sheetAdded" | "sheetDeleted" | "sheetRenamed" | "sheetMoved"; readonly sheetId: string }
   | { readonly kind: "sheetVisibility"; readonly sheetId: string }
   | { readonly kind: "sheetActivated"; readonly sheetId: string; readonly left: string }
@@ -50,6 +53,11 @@ const rowsAndColumns: Record<string, "RowInserted" | "RowDeleted" | "ColumnInser
   [RemoveRowMutation.id]: "RowDeleted",
   [InsertColMutation.id]: "ColumnInserted",
   [RemoveColMutation.id]: "ColumnDeleted",
+};
+
+const rowVisibility: Record<string, "RowsHidden" | "RowsShown"> = {
+  [SetRowHiddenMutation.id]: "RowsHidden",
+  [SetRowVisibleMutation.id]: "RowsShown",
 };
 
 const sheets: Record<string, "sheetAdded" | "sheetDeleted" | "sheetRenamed" | "sheetMoved" | "sheetVisibility"> = {
@@ -130,8 +138,18 @@ export class Changes {
         kind: line,
         sheetId,
         rectangle: byRow
-          ? { row: startRow, rowCount: endRow - startRow + 1, column: 0, columnCount: 16_384 }
+          ? wholeRows(startRow, endRow)
           : { row: 0, rowCount: 1_048_576, column: startColumn, columnCount: endColumn - startColumn + 1 },
+      });
+      return;
+    }
+    const visibility = rowVisibility[command.id];
+    if (visibility) {
+      const { ranges } = command.params as { ranges: readonly IRange[] };
+      this.tell({
+        kind: visibility,
+        sheetId,
+        rectangles: ranges.map(({ startRow, endRow }) => wholeRows(startRow, endRow)),
       });
       return;
     }
@@ -166,6 +184,13 @@ export class Changes {
     });
   }
 }
+
+const wholeRows = (first: number, last: number): Rectangle => ({
+  row: first,
+  rowCount: last - first + 1,
+  column: 0,
+  columnCount: 16_384,
+});
 
 /** The smallest rectangle around the cells. */
 function extent(cells: Cells | undefined): Rectangle | null {

@@ -17,6 +17,7 @@ type EventName =
   | "formulaChanged"
   | "moved"
   | "nameChanged"
+  | "rowHiddenChanged"
   | "selectionChanged"
   | "visibilityChanged";
 
@@ -120,6 +121,16 @@ const tellers: Record<EventName, (book: Book, change: Change) => object | null> 
     const nameAfter = nameOf({ book, id: change.sheetId });
     return { type: "WorksheetNameChanged", worksheetId: change.sheetId, nameBefore, nameAfter, source: "Local" };
   },
+  rowHiddenChanged: (_book, change) =>
+    change.kind === "RowsHidden" || change.kind === "RowsShown"
+      ? {
+          type: "WorksheetRowHiddenChanged",
+          worksheetId: change.sheetId,
+          address: change.rectangles.map(rectangleAddress).join(","),
+          changeType: change.kind === "RowsHidden" ? "Hidden" : "Unhidden",
+          source: "Local",
+        }
+      : null,
   selectionChanged: (book, change) =>
     change.kind === "selection"
       ? { type: "WorksheetSelectionChanged", worksheetId: change.sheetId, address: selectionAddress(book) }
