@@ -55,7 +55,16 @@ export abstract class ClientObject {
     return this.#place.state === "found" ? this.#place.target : null;
   }
 
-  /** @internal The object, which must exist. ASSUMPTION: a write through a null object is refused as ItemNotFound. */
+  /**
+   * @internal Does something to the object where there is one. Published samples delete what may not be there:
+   * `worksheets.getItemOrNullObject("Sample").delete()` does nothing without such a sheet.
+   */
+  $onTarget(deed: (target: unknown) => void | Promise<void>): void | Promise<void> {
+    const target = this.$find();
+    return target === null ? undefined : deed(target);
+  }
+
+  /** @internal The object, which must exist: a null object cannot be handed to another's method. */
   $target(): unknown {
     const found = this.$find();
     if (found === null) throw new ApiError("ItemNotFound");
@@ -147,7 +156,7 @@ export abstract class ClientObject {
       `${this.$members.name}.${name}`,
       () => {
         this.$members.check(this.context, name);
-        scalar.set!(this.$target(), given);
+        return this.$onTarget((target) => scalar.set!(target, given));
       },
       { bytes: sizeOf(given) },
     );

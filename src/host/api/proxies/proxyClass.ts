@@ -21,7 +21,7 @@ type AnyFunction = (...given: any[]) => any;
 /** A plain property. Without `set` it is read-only. */
 export type Scalar<Target, Value> = {
   readonly get: (target: Target) => Value | null;
-  readonly set?: (target: Target, value: Value) => void;
+  readonly set?: (target: Target, value: Value) => void | Promise<void>;
 };
 
 /** A navigation property: the class of the object there, and how to get to it. */
@@ -95,7 +95,7 @@ export type AnyMembers = {
   readonly name: string;
   readonly scalars: Record<
     string,
-    { get: (target: unknown) => unknown; set?: (target: unknown, value: unknown) => void }
+    { get: (target: unknown) => unknown; set?: (target: unknown, value: unknown) => void | Promise<void> }
   >;
   readonly objects: Record<string, { of: () => ProxyClass<unknown, never>; at: (target: unknown) => unknown }>;
   readonly methods: Record<string, unknown>;
@@ -219,18 +219,24 @@ function method(members: AnyMembers, key: string, declaration: unknown) {
       return given.map((value) => (value instanceof ClientObject ? value.$target() : value));
     };
     if (typeof declared === "function") {
-      this.context.enqueue(location, () => declared(this.$target(), ...received()), { bytes });
+      this.context.enqueue(location, () => this.$onTarget((target) => declared(target, ...received())), { bytes });
       return undefined;
     }
     if (declared.answer) {
       const result = new ClientResult();
       const answer = declared.answer;
-      this.context.enqueue(location, () => result.arrive(answer(this.$target(), ...received())), { reads: true });
+      this.context.enqueue(
+        location,
+        () => this.$onTarget((target) => result.arrive(answer(target, ...received()))),
+        { reads: true },
+      );
       return result;
     }
     const gives = declared as Gives<unknown, unknown[], unknown>;
     const first = gives.first;
-    if (first) this.context.enqueue(location, () => first(this.$target(), ...received()), { bytes });
+    if (first) {
+      this.context.enqueue(location, () => this.$onTarget((target) => first(target, ...received())), { bytes });
+    }
     const object = gives.of().create(this.context, () => {
       const target = this.$find();
       // ASSUMPTION: what is below a null object is null too, whichever method asks for it.

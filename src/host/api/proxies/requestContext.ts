@@ -8,7 +8,7 @@ export type Surroundings = {
   acting(run: () => void | Promise<void>): void | Promise<void>;
   /** Whether calculation waits for the end of the batch. */
   calculationSuspended: boolean;
-  /** Reports one finished round trip. */
+  /** Reports one round trip. Nothing in the queue is none. */
   synced(): void;
   /** Largest request and response in bytes; Excel on the web has 5 MB each. */
   readonly payloadLimit: number;
@@ -80,7 +80,7 @@ export class RequestContext {
     } finally {
       this.surroundings.calculationSuspended = false;
       await this.surroundings.settle();
-      this.surroundings.synced();
+      if (actions.length > 0) this.surroundings.synced();
     }
     return passThrough as T;
   }
