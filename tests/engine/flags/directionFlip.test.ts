@@ -4,12 +4,22 @@ import { directionFlip } from "../../../src/engine/flags/directionFlip";
 // Source: by hand.
 describe("a difference that changed sides", () => {
   test("says whether both sessions lie beyond the noise", () => {
-    expect(directionFlip(8, -9, { noise: 5 })).toMatchObject({ code: "directionFlip", facts: { beyondNoise: "yes" } });
-    expect(directionFlip(8, -2, { noise: 5 })).toMatchObject({ facts: { beyondNoise: "no" } });
-    expect(directionFlip(8, -9)).toMatchObject({ facts: { beyondNoise: "no" } });
-    expect(directionFlip(-8, 9, { noise: 5 })!.reason).toContain(
-      "The left side was larger before (8), the right side is now (9)",
-    );
+    expect(directionFlip(8, -9, { noise: 5 })).toEqual({
+      code: "directionFlip",
+      reason:
+        "The right side was larger before (8), the left side is now (9). Both differences exceed the noise: check that left and right were not swapped.",
+      facts: { before: 8, now: -9, noise: 5, beyondNoise: "yes" },
+    });
+    expect(directionFlip(-8, 2, { noise: 5 })).toEqual({
+      code: "directionFlip",
+      reason: "The left side was larger before (8), the right side is now (2). One of them may be no more than noise.",
+      facts: { before: -8, now: 2, noise: 5, beyondNoise: "no" },
+    });
+  });
+
+  test("a difference as large as the noise is not beyond it, and nothing is beyond a noise nobody knows", () => {
+    expect(directionFlip(8, -5, { noise: 5 })).toMatchObject({ facts: { beyondNoise: "no" } });
+    expect(directionFlip(8, -9)).toMatchObject({ facts: { noise: 0, beyondNoise: "no" } });
   });
 
   test("the same side, equal limbs and a missing session are no flag", () => {

@@ -19,6 +19,15 @@ describe("scores far from the squad", () => {
     expect(codes([-90, 10, 11, 12, 13])).toEqual(["squadOutlier", null, null, null, null]);
   });
 
+  // Source: by hand: median 12, median distance 1, 0.6745 x (90 - 12) / 1 = 52.611.
+  test("are told with the median and the score", () => {
+    const flag = squadOutliers([10, null, 11, 12, 13, 90]).at(-1)!;
+    expect(flag.reason).toBe(
+      "90 is far from the rest of the squad (median 12, modified z score 52.6): an error, or an exceptional athlete.",
+    );
+    expect(flag.facts).toEqual({ value: 90, median: 12, modifiedZScore: expect.closeTo(52.611, 9), athletes: 5 });
+  });
+
   test("are not told among fewer than five athletes or in a squad mostly alike", () => {
     expect(codes([10, 11, 12, 90])).toEqual([null, null, null, null]);
     expect(codes([10, 10, 10, 10, 90])).toEqual([null, null, null, null, null]);

@@ -10,6 +10,9 @@ describe("trials that lie too far apart", () => {
     [4, 3.63316],
     [5, 3.857656],
     [6, 4.030092],
+    [7, 4.169554],
+    [8, 4.286309],
+    [9, 4.386511],
     [10, 4.474124],
   ])("%d trials: the limit is %d typical errors", (count, limit) => {
     const trials = (range: number) => Array.from({ length: count }, (_, index) => 100 + (index === 0 ? range : 0));
@@ -17,9 +20,28 @@ describe("trials that lie too far apart", () => {
     expect(trialSpread(trials(limit + 0.002), 1)).toMatchObject({ code: "trialSpread", facts: { trials: count } });
   });
 
+  test("more than ten trials have the limit of ten", () => {
+    const eleven = (range: number) => [100 + range, ...new Array(10).fill(100)];
+    expect(trialSpread(eleven(4.472), 1)).toBeNull();
+    expect(trialSpread(eleven(4.476), 1)).toMatchObject({ facts: { limit: 4.474, trials: 11 } });
+  });
+
   test("names the trial that stands apart by its number, missing ones counted", () => {
-    expect(trialSpread([180, null, 182, 150], 3)).toMatchObject({ facts: { oddTrial: 4 } });
-    expect(trialSpread([180, 150], 3)!.facts).not.toHaveProperty("oddTrial");
+    // Source: by hand: range 32, limit 3.314 x 3 = 9.942; the median is 180, the last trial 30 from it.
+    expect(trialSpread([180, null, 182, 150], 3)).toEqual({
+      code: "trialSpread",
+      reason:
+        "The trials are 32 apart; the test's own noise keeps them within 9.94 in 95 of 100 cases. Trial 4 stands apart from the others.",
+      facts: { range: 32, limit: expect.closeTo(9.942, 9), trials: 3, oddTrial: 4 },
+    });
+    expect(trialSpread([180, null, 180, 190, 171], 3)).toMatchObject({ facts: { oddTrial: 4 } });
+  });
+
+  test("names none of two, and none within three typical errors of the median", () => {
+    const pair = trialSpread([180, 150], 3)!;
+    expect(pair.facts).not.toHaveProperty("oddTrial");
+    expect(pair.reason).toMatch(/in 95 of 100 cases\.$/);
+    expect(trialSpread([171, 180, 189], 3)!.facts).not.toHaveProperty("oddTrial");
   });
 
   test("without noise to compare with, or with one trial, there is no flag", () => {

@@ -30,8 +30,12 @@ describe("groups by the two lowest qualities", () => {
   });
 
   test("a profile of another length throws", () => {
-    expect(() => groupsByLowestQualities(qualities, [{ athlete: "A", z: [1] }])).toThrow(RangeError);
-    expect(() => groupsByLowestQualities(qualities, [], { compared: 0 })).toThrow(RangeError);
+    expect(() => groupsByLowestQualities(qualities, [{ athlete: "A", z: [1] }])).toThrow(
+      "A profile needs one score (or null) for each quality.",
+    );
+    for (const compared of [0, 1.5]) {
+      expect(() => groupsByLowestQualities(qualities, [], { compared })).toThrow("At least one quality is compared.");
+    }
   });
 
   test("everybody is in exactly one place, and in a group by qualities no other tested one is below", () => {

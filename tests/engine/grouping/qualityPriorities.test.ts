@@ -25,12 +25,15 @@ describe("what to train first", () => {
 
   test("wild scores, negative weights and a trainability in percent are refused, all at once", () => {
     const result = qualityPriorities([{ name: "strength", z: 50, target: Number.NaN, weight: -1, trainability: 80 }]);
-    expect(!result.ok && result.reasons.map(({ code }) => code)).toEqual([
-      "outOfRange",
-      "notFinite",
-      "negative",
-      "outOfRange",
-    ]);
+    expect(result).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "outOfRange", facts: { what: "z score of strength", low: -10, high: 10, value: 50 } },
+        { code: "notFinite", facts: { what: "target of strength" } },
+        { code: "negative", facts: { what: "weight of strength", value: -1 } },
+        { code: "outOfRange", facts: { what: "trainability of strength", low: 0, high: 1, value: 80 } },
+      ],
+    });
   });
 
   test("a lower score never lowers a priority, never NaN", () => {

@@ -23,15 +23,25 @@ describe("strength or weakness", () => {
     [-0.8, 3, "threshold", "too noisy to say"],
     [-1.2, 3, "threshold", "weakness"],
     [0.5, 0, "threshold", "strength"],
+    [-0.5, 0, "threshold", "weakness"],
+    [0.5, 0, "zero", "strength"],
   ] as const)("z %d with a typical error of %d against %s: %s", (z, error, against, judgement) => {
     expect(judge(z, error, against).judgement).toBe(judgement);
   });
 
   test("a spread of zero, a negative error and a wild score are refused", () => {
-    expect(standingJudgement(1, { typicalError: 1, betweenAthletes: 0 }).ok).toBe(false);
-    expect(standingJudgement(1, { typicalError: -1, betweenAthletes: 1 }).ok).toBe(false);
-    expect(standingJudgement(99, { typicalError: 1, betweenAthletes: 1 }).ok).toBe(false);
-    expect(standingJudgement(1, { typicalError: 1, betweenAthletes: 1, confidence: 95 }).ok).toBe(false);
+    expect(
+      standingJudgement(99, { typicalError: -1, betweenAthletes: 0, threshold: -0.5, confidence: 95 }),
+    ).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "outOfRange", facts: { what: "z score", low: -10, high: 10, value: 99 } },
+        { code: "negative", facts: { what: "typical error", value: -1 } },
+        { code: "notPositive", facts: { what: "standard deviation between athletes", value: 0 } },
+        { code: "notPositive", facts: { what: "threshold", value: -0.5 } },
+        { code: "outOfRange", facts: { what: "confidence" } },
+      ],
+    });
   });
 
   test("turning the sign turns strength into weakness, never NaN", () => {

@@ -20,15 +20,36 @@ describe("counts of actions", () => {
       total: 230,
       daysReported: 6,
       largestFourDays: 160,
-      cautions: [{ code: "daysMissing" }],
+      cautions: [
+        {
+          code: "daysMissing",
+          message: "1 of 7 days were not reported, so the counts are too low by what happened then.",
+          facts: { missing: 1, days: 7 },
+        },
+      ],
     });
     expect(unwrap(actionCounts([40, null, 60])).largestFourDays).toBeNull();
   });
 
   test("no report, negative and broken counts are refused", () => {
-    expect(actionCounts([null, null])).toMatchObject({ ok: false, reasons: [{ code: "tooFew" }] });
-    expect(actionCounts([3, -1])).toMatchObject({ ok: false, reasons: [{ code: "negative" }] });
-    expect(actionCounts([3, 1.5])).toMatchObject({ ok: false, reasons: [{ code: "notWhole" }] });
+    expect(actionCounts([null, null])).toMatchObject({
+      ok: false,
+      reasons: [{ code: "tooFew", facts: { what: "reported days", needed: 1, got: 0 } }],
+    });
+    expect(actionCounts([3, -1])).toMatchObject({
+      ok: false,
+      reasons: [{ code: "negative", facts: { what: "daily count", value: -1 } }],
+    });
+    expect(actionCounts([3, 1.5])).toEqual({
+      ok: false,
+      reasons: [
+        {
+          code: "notWhole",
+          message: "Actions are counted in whole numbers; 1.5 is none.",
+          facts: { count: 1.5 },
+        },
+      ],
+    });
   });
 
   test("a day cannot exceed four days, nor these the total", () => {

@@ -23,19 +23,29 @@ describe("the acute:chronic ratio", () => {
   });
 
   test("always carries its criticism", () => {
-    expect(unwrap(acuteChronicRatio(days, { form: "coupled" })).cautions.map(({ code }) => code)).toEqual([
-      "ratioCriticised",
+    expect(unwrap(acuteChronicRatio(days, { form: "coupled" })).cautions).toEqual([
+      {
+        code: "ratioCriticised",
+        message: expect.stringContaining("does not predict injury and has no safe zone"),
+        facts: {},
+      },
     ]);
   });
 
   test("fewer than 28 days, a missing day among them and negative loads are refused", () => {
     const form = "uncoupled";
-    expect(acuteChronicRatio(days.slice(0, 27), { form })).toMatchObject({ ok: false, reasons: [{ code: "tooFew" }] });
+    expect(acuteChronicRatio(days.slice(0, 27), { form })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "tooFew", facts: { what: "reported days in a row", needed: 28, got: 27 } }],
+    });
     const gap = days.map((load, index) => (index === 20 ? null : load));
     expect(acuteChronicRatio(gap, { form })).toMatchObject({ ok: false, reasons: [{ code: "tooFew" }] });
     const earlyGap = days.map((load, index) => (index === 3 ? null : load));
     expect(acuteChronicRatio(earlyGap, { form })).toEqual(acuteChronicRatio(days, { form }));
-    expect(acuteChronicRatio([...days, -1], { form }).ok).toBe(false);
+    expect(acuteChronicRatio([...days, -1], { form })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "negative", facts: { what: "day total", value: -1 } }],
+    });
   });
 
   test("after a break the ratio is refused instead of exploding", () => {
@@ -43,10 +53,21 @@ describe("the acute:chronic ratio", () => {
     const nearlyNothing = [...new Array(21).fill(99), ...new Array(7).fill(400)];
     const enough = [...new Array(21).fill(100), ...new Array(7).fill(400)];
     for (const form of ["coupled", "uncoupled", "exponential"] as const) {
-      for (const series of [back, nearlyNothing, new Array(28).fill(0)]) {
-        expect(acuteChronicRatio(series, { form })).toMatchObject({
+      for (const [series, before, lastWeek] of [
+        [back, 0, 400],
+        [nearlyNothing, 99, 400],
+        [new Array(28).fill(0), 0, 0],
+      ] as const) {
+        expect(acuteChronicRatio(series, { form })).toEqual({
           ok: false,
-          reasons: [{ code: "notEnoughChronicLoad" }],
+          reasons: [
+            {
+              code: "notEnoughChronicLoad",
+              message:
+                "The three weeks before the last one hold too little load to compare with, as after a break; read the loads themselves.",
+              facts: { before, lastWeek },
+            },
+          ],
         });
       }
       expect(acuteChronicRatio(enough, { form }).ok).toBe(true);

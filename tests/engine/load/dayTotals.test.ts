@@ -21,11 +21,35 @@ describe("day totals of a diary", () => {
   });
 
   test("days that are none, an empty span and negative loads are refused", () => {
-    expect(dayTotals([{ day: 100.5, load: 1 }], span)).toMatchObject({ ok: false, reasons: [{ code: "notADay" }] });
-    expect(dayTotals([], { firstDay: 103, lastDay: 100 }).ok).toBe(false);
-    expect(dayTotals([], { firstDay: 0, lastDay: 45000 }).ok).toBe(false);
+    expect(dayTotals([{ day: 100.5, load: 1 }], span)).toEqual({
+      ok: false,
+      reasons: [
+        {
+          code: "notADay",
+          message: "A day must be a whole serial number; 100.5 is not.",
+          facts: { day: "100.5" },
+        },
+      ],
+    });
+    expect(dayTotals([{ day: 100, load: -1 }], span)).toMatchObject({
+      ok: false,
+      reasons: [{ code: "negative", facts: { what: "session load", value: -1 } }],
+    });
     expect(dayTotals([], { firstDay: Number.NaN, lastDay: 45000 }).ok).toBe(false);
-    expect(dayTotals([{ day: 100, load: -1 }], span).ok).toBe(false);
+  });
+
+  test("a diary holds one day to 3660, ten years", () => {
+    expect(unwrap(dayTotals([], { firstDay: 100, lastDay: 100 }))).toEqual([null]);
+    expect(unwrap(dayTotals([], { firstDay: 1, lastDay: 3660 }))).toHaveLength(3660);
+    for (const [firstDay, lastDay] of [
+      [101, 100],
+      [1, 3661],
+    ] as const) {
+      expect(dayTotals([], { firstDay, lastDay })).toMatchObject({
+        ok: false,
+        reasons: [{ code: "outOfRange", facts: { what: "days of the diary", low: 1, high: 3660 } }],
+      });
+    }
   });
 
   test("the order of entries does not matter, and an unrated session anywhere in a day leaves it without a total", () => {

@@ -64,7 +64,12 @@ describe("the exponentially weighted average", () => {
   });
 
   test("negative loads are refused, an impossible span throws", () => {
-    expect(exponentiallyWeightedAverage([1, -1], { span: 7 }).ok).toBe(false);
-    expect(() => exponentiallyWeightedAverage([1], { span: 0.5 })).toThrow(RangeError);
+    expect(exponentiallyWeightedAverage([1, -1], { span: 7 })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "negative", facts: { what: "day total", value: -1 } }],
+    });
+    for (const span of [0, 1.5]) {
+      expect(() => exponentiallyWeightedAverage([1], { span })).toThrow("A span is a whole number of days above zero.");
+    }
   });
 });

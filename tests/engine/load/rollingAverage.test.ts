@@ -34,9 +34,16 @@ describe("the rolling average", () => {
   });
 
   test("negative loads are refused, an impossible window throws", () => {
-    expect(rollingAverage([1, -1], { window: 1 }).ok).toBe(false);
-    expect(() => rollingAverage([1], { window: 0 })).toThrow(RangeError);
-    expect(() => rollingAverage([1], { window: 7, reportedDays: 0 })).toThrow(RangeError);
+    expect(rollingAverage([1, -1], { window: 1 })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "negative", facts: { what: "day total", value: -1 } }],
+    });
+    for (const window of [0, 1.5]) {
+      expect(() => rollingAverage([1], { window })).toThrow("A window is a whole number of days above zero.");
+    }
+    for (const reportedDays of [0, 1.5]) {
+      expect(() => rollingAverage([1], { window: 7, reportedDays })).toThrow("At least one day must be reported.");
+    }
   });
 
   test("lies between the smallest and the largest day, never NaN", () => {

@@ -12,13 +12,14 @@ describe("session load", () => {
   });
 
   test("a rating above 10, negative minutes and nonsense are refused", () => {
-    for (const [rating, minutes] of [
-      [70, 6],
-      [5, -1],
-      [Number.NaN, 60],
-    ] as const) {
-      // biome-ignore format: pairs
-      expect(sessionLoad(rating, minutes).ok).toBe(false);
-    }
+    expect(sessionLoad(10.5, -1)).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "outOfRange", facts: { what: "perceived exertion", low: 0, high: 10, value: 10.5 } },
+        { code: "outOfRange", facts: { what: "minutes of the session", low: 0, high: 1440, value: -1 } },
+      ],
+    });
+    expect(sessionLoad(Number.NaN, 60)).toMatchObject({ ok: false, reasons: [{ code: "notFinite" }] });
+    expect(unwrap(sessionLoad(10, 1440))).toBe(14400);
   });
 });

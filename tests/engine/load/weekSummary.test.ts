@@ -27,24 +27,55 @@ describe("the training load of a week", () => {
   test("with a missing day has a total and says so, but no monotony", () => {
     const summary = unwrap(weekSummary([420, 300, null, 0, 480, 600, 0]));
     expect(summary).toMatchObject({ total: 1800, daysReported: 6, monotony: null, strain: null, mean: null });
-    expect(summary.cautions).toMatchObject([{ code: "daysMissing", facts: { missing: 1 } }]);
+    expect(summary.cautions).toEqual([
+      {
+        code: "daysMissing",
+        message:
+          "1 of the 7 days was not reported: the total counts the others only, and monotony is not given. Type 0 for a rest day.",
+        facts: { missing: 1 },
+      },
+    ]);
+    const { cautions } = unwrap(weekSummary([420, null, null, 0, 480, 600, 0]));
+    expect(cautions[0]!.message).toMatch(/^2 of the 7 days were not reported/);
   });
 
   test("without variation has no monotony", () => {
     for (const load of [0, 300, 0.1]) {
       expect(unwrap(weekSummary(new Array(7).fill(load)))).toMatchObject({
+        mean: load,
         standardDeviation: 0,
         monotony: null,
         strain: null,
-        cautions: [{ code: "noVariation" }],
+        cautions: [
+          {
+            code: "noVariation",
+            message: "All seven days are equal; monotony is not defined without variation.",
+            facts: {},
+          },
+        ],
       });
     }
   });
 
   test("other than seven days, none reported and negative loads are refused", () => {
-    expect(weekSummary(days.slice(0, 6))).toMatchObject({ ok: false, reasons: [{ code: "notAWeek" }] });
-    expect(weekSummary(new Array(7).fill(null))).toMatchObject({ ok: false, reasons: [{ code: "tooFew" }] });
-    expect(weekSummary([1, 2, 3, 4, 5, 6, -7])).toMatchObject({ ok: false, reasons: [{ code: "negative" }] });
+    expect(weekSummary(days.slice(0, 6))).toEqual({
+      ok: false,
+      reasons: [
+        {
+          code: "notAWeek",
+          message: "A week has seven days; 6 were given. Leave days nobody reported blank and type 0 for rest.",
+          facts: { days: 6 },
+        },
+      ],
+    });
+    expect(weekSummary(new Array(7).fill(null))).toMatchObject({
+      ok: false,
+      reasons: [{ code: "tooFew", facts: { what: "reported days", needed: 1, got: 0 } }],
+    });
+    expect(weekSummary([1, 2, 3, 4, 5, 6, -7])).toMatchObject({
+      ok: false,
+      reasons: [{ code: "negative", facts: { what: "day total", value: -7 } }],
+    });
   });
 
   test("monotony has no unit, strain has the load's, order does not matter, nothing is NaN", () => {

@@ -15,8 +15,17 @@ describe("the change from week to week", () => {
   });
 
   test("from a week of nothing, and of negative totals, is refused", () => {
-    expect(weekToWeekChange(0, 500)).toMatchObject({ ok: false, reasons: [{ code: "notPositive" }] });
-    expect(weekToWeekChange(500, -1).ok).toBe(false);
+    expect(weekToWeekChange(0, 500)).toMatchObject({
+      ok: false,
+      reasons: [{ code: "notPositive", facts: { what: "last week's total", value: 0 } }],
+    });
+    expect(weekToWeekChange(-500, -1)).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "negative", facts: { what: "last week's total", value: -500 } },
+        { code: "negative", facts: { what: "this week's total", value: -1 } },
+      ],
+    });
     expect(unwrap(weekToWeekChange(500, 0))).toBe(-100);
   });
 });
