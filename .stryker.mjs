@@ -14,12 +14,17 @@ export default {
     config: {
       ...pure,
       rootDir: ".",
+      // Said though empty: left out, Jest takes ten times as long for each mutant.
+      projects: [],
       testMatch: ["<rootDir>/tests/engine/**/*.test.ts"],
+      setupFiles: ["<rootDir>/tests/engine/sameDraws.ts"],
       testTimeout: jest.testTimeout,
     },
   },
   coverageAnalysis: "perTest",
   concurrency: 1,
+  // Long: on a busy machine a slow run is no endless one. Loops without end are counted, not timed, in most cases.
+  timeoutMS: 60_000,
   incremental: true,
   incrementalFile: ".cache/mutation/results.json",
   tempDirName: ".cache/mutation/copies",
