@@ -34,6 +34,9 @@ export async function createTable(
   return { sheet, table, headerRow: lineCount, address: area.address.slice(area.address.lastIndexOf("!") + 1) };
 }
 
+/** In points: columns that only serve the chart keep it near. */
+const quietWidth = 54;
+
 /** Queues everything that goes into a created table and its sheet, and gives what to remember of it. */
 export function fillTable(report: Report, lines: readonly string[], created: CreatedTable): WrittenReport {
   const { sheet, table, headerRow } = created;
@@ -41,7 +44,6 @@ export function fillTable(report: Report, lines: readonly string[], created: Cre
   const cell = (row: number, column: number) => sheet.getRangeByIndexes(row, column, 1, 1);
 
   const above = sheet.getRangeByIndexes(0, 0, lines.length, 1);
-  above.numberFormat = lines.map(() => ["@"]);
   above.values = lines.map((line) => [line]);
   styleLines(above);
   columns.forEach((_, index) => {
@@ -53,6 +55,9 @@ export function fillTable(report: Report, lines: readonly string[], created: Cre
     );
   });
   table.getRange().format.autofitColumns();
+  columns.forEach(({ quiet }, index) => {
+    if (quiet) cell(headerRow, index).format.columnWidth = quietWidth;
+  });
   sheet.freezePanes.freezeRows(headerRow + 1);
   sheet.showGridlines = false;
 
@@ -62,7 +67,7 @@ export function fillTable(report: Report, lines: readonly string[], created: Cre
       const index = columns.findIndex((one) => one.key === key);
       return sheet.getRangeByIndexes(headerRow + 1, index, Math.max(rows.length, 1), 1);
     };
-    addChart(sheet, report.chart, chart, column, cell(headerRow, columns.length + 1), rows.length);
+    addChart(sheet, report.chart, chart, column, cell(headerRow + 1, columns.length + 1), rows.length);
   }
   return {
     tableId: table.id,

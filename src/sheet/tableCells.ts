@@ -24,6 +24,6 @@ export function writeColumn(
   const body = heading.getOffsetRange(1, 0).getResizedRange(values.length - 1, 0);
   body.numberFormat = repeat(numberFormatOf(definition), values.length);
   body.values = values.map((value) => [cellValue(value)]);
-  styleColumn(heading.getResizedRange(values.length, 0), definition);
+  styleColumn(heading.getResizedRange(values.length, 0), definition, column === 0);
   styleHeader(heading);
 }

@@ -24,8 +24,11 @@ export function styleHeader(header: Excel.Range): void {
 }
 
 /** @param cells one column of the table, heading included. */
-export function styleColumn(cells: Excel.Range, column: ReportColumn): void {
-  cells.format.horizontalAlignment = column.format === undefined ? "Left" : "Right";
+export function styleColumn(cells: Excel.Range, column: ReportColumn, isFirst: boolean): void {
+  const isText = column.format === undefined;
+  cells.format.horizontalAlignment = isText ? "Left" : "Right";
+  // Text beside a column of numbers needs air, or the two read as one.
+  cells.format.indentLevel = isText && !isFirst ? 1 : 0;
   if (column.quiet) cells.format.font.color = look.quietInk;
 }
 
