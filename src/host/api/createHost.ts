@@ -59,18 +59,14 @@ const webPayloadLimit = 5 * 1024 * 1024;
 
 /** Which members each requirement set brought: "Range.text" -> "1.1". Of later sets than the host's they are absent. */
 function offeredBy(sets: ApiSets): (className: string, member: string) => boolean {
-  const versions = new Map<string, string>();
+  const absent = new Set<string>();
   for (const [className, members] of Object.entries(publishedMembers)) {
     for (const member of members.split(" ")) {
       const [name = "", set = ""] = member.split(/(?:\(\))?@/);
-      versions.set(`${className}.${name}`, set);
+      if (set && !set.includes("/") && !isUpTo(set, sets.ExcelApi)) absent.add(`${className}.${name}`);
     }
   }
-  return (className, member) => {
-    const set = versions.get(`${className}.${member}`);
-    if (!set || set.includes("/")) return true;
-    return isUpTo(set, sets.ExcelApi);
-  };
+  return (className, member) => !absent.has(`${className}.${member}`);
 }
 
 /** Opens the API on a running engine: its own of `createEngine`, or the page's with a user interface. */

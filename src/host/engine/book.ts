@@ -1,5 +1,5 @@
-import type { ICommandService as Commands, Injector, Univer, Workbook, Worksheet } from "@univerjs/core";
-import { ICommandService, IUniverInstanceService, UniverInstanceType } from "@univerjs/core";
+import type { ICommandService as Commands, IMutationInfo, Injector, Univer, Workbook, Worksheet } from "@univerjs/core";
+import { ICommandService, IUndoRedoService, IUniverInstanceService, UniverInstanceType } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { SetWorksheetColumnCountCommand, SetWorksheetRowCountCommand } from "@univerjs/sheets";
@@ -9,6 +9,7 @@ import { CircularReferences } from "./circular";
 import type { Engine } from "./createEngine";
 import { CustomFunctions } from "./customFunctions";
 import { Filters } from "./filters";
+import { skipSearchForFormulas } from "./formulaSearch";
 import { Formulas } from "./formulas";
 import { Names } from "./names";
 import { settle } from "./settle";
@@ -31,6 +32,7 @@ export class Book {
   readonly circular: CircularReferences;
   readonly functions: CustomFunctions;
   readonly state = new State();
+  readonly #restoreSearch: () => void;
   readonly formulas: Formulas;
   readonly changes: Changes;
 
@@ -50,6 +52,7 @@ export class Book {
     this.charts = new Charts(this);
     this.circular = new CircularReferences(this);
     this.functions = new CustomFunctions(this);
+    this.#restoreSearch = skipSearchForFormulas(this);
     this.formulas = new Formulas(this);
     this.changes = new Changes(this);
   }
@@ -67,6 +70,16 @@ export class Book {
   /** Runs a command of the engine; a command that does nothing is a fault of ours. */
   run(command: string, params: object): void {
     if (this.commands.syncExecuteCommand(command, params) === false) throw new Error(`The engine refused ${command}.`);
+  }
+
+  /** Runs mutations of the engine that no command of its own covers, as one step that can be undone. */
+  undoable(subUnitId: string, redos: readonly IMutationInfo[], undos: readonly IMutationInfo[]): void {
+    const placed = (mutations: readonly IMutationInfo[]) =>
+      mutations.map(({ id, params }) => ({ id, params: { unitId: this.id, subUnitId, ...params } }));
+    for (const { id, params } of placed(redos)) this.run(id, params);
+    this.injector
+      .get(IUndoRedoService)
+      .pushUndoRedo({ unitID: this.id, redoMutations: placed(redos), undoMutations: placed(undos) });
   }
 
   /** A sheet of the engine is smaller than Excel's until something is written further out. */
@@ -96,6 +109,7 @@ export class Book {
   }
 
   dispose(): void {
+    this.#restoreSearch();
     this.functions.dispose();
     this.changes.dispose();
     this.formulas.dispose();

@@ -87,6 +87,7 @@ export function styleAt({ book, sheetId }: Pick<Area, "book" | "sheetId">, row: 
   const own = styles.getStyleByCell(sheet.getCellMatrix().getValue(row, column));
   const ofRow = sheet.getRowManager().getRow(row)?.s;
   const ofColumn = sheet.getColumnManager().getColumn(column)?.s;
+  if (!ofRow && !ofColumn) return own ?? {};
   return { ...(ofColumn ? styles.get(ofColumn) : {}), ...(ofRow ? styles.get(ofRow) : {}), ...own };
 }
 

@@ -1,5 +1,4 @@
-import type { IMutationInfo } from "@univerjs/core";
-import { IUndoRedoService, numfmt } from "@univerjs/core";
+import { numfmt } from "@univerjs/core";
 import { RemoveSuperTableMutation, SetSuperTableMutation } from "@univerjs/engine-formula";
 import {
   AddSheetTableMutation,
@@ -23,6 +22,8 @@ export type TableLook = {
   highlightFirstColumn: boolean;
   highlightLastColumn: boolean;
   showTotals: boolean;
+  /** Made of headings alone: the empty row below them is there to be filled, and is no row of data yet. */
+  isNew: boolean;
 };
 
 const freshLook: TableLook = {
@@ -33,6 +34,7 @@ const freshLook: TableLook = {
   highlightFirstColumn: false,
   highlightLastColumn: false,
   showTotals: false,
+  isNew: false,
 };
 
 export type Table = {
@@ -138,7 +140,7 @@ export class Tables {
   add(sheetId: string, rectangle: Rectangle, name: string): string {
     this.#completeHeadings(sheetId, rectangle);
     const tableId = this.#freshId();
-    this.#undoable(
+    this.#book.undoable(
       sheetId,
       [
         {
@@ -183,7 +185,7 @@ export class Tables {
 
   remove(table: Table): void {
     const json = this.#engineTable(table.id).toJSON();
-    this.#undoable(
+    this.#book.undoable(
       table.sheetId,
       [{ id: DeleteSheetTableMutation.id, params: { tableId: table.id } }],
       [
@@ -306,16 +308,7 @@ export class Tables {
 
   #configure(table: Table, config: object, undo: object): void {
     const mutation = (what: object) => ({ id: SetSheetTableMutation.id, params: { tableId: table.id, config: what } });
-    this.#undoable(table.sheetId, [mutation(config)], [mutation(undo)]);
-  }
-
-  #undoable(subUnitId: string, redos: IMutationInfo[], undos: IMutationInfo[]): void {
-    const placed = (mutations: IMutationInfo[]) =>
-      mutations.map(({ id, params }) => ({ id, params: { unitId: this.#book.id, subUnitId, ...params } }));
-    for (const { id, params } of placed(redos)) this.#book.run(id, params);
-    this.#book.injector
-      .get(IUndoRedoService)
-      .pushUndoRedo({ unitID: this.#book.id, redoMutations: placed(redos), undoMutations: placed(undos) });
+    this.#book.undoable(table.sheetId, [mutation(config)], [mutation(undo)]);
   }
 
   /** The text of the heading cells. */

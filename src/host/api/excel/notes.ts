@@ -1,4 +1,4 @@
-import { SheetDeleteNoteCommand, SheetsNoteModel, SheetUpdateNoteCommand } from "@univerjs/sheets-note";
+import { RemoveNoteMutation, SheetsNoteModel, SheetUpdateNoteCommand, UpdateNoteMutation } from "@univerjs/sheets-note";
 import type { Area } from "../../engine/area";
 import type { Book } from "../../engine/book";
 import { resolveArea } from "../../engine/references";
@@ -84,8 +84,13 @@ export const Note: ProxyClass<Excel.Note, NoteTarget> = proxyClass<Excel.Note, N
   },
   methods: {
     delete(target) {
-      const { row, col } = noteOf(target);
-      target.book.run(SheetDeleteNoteCommand.id, { unitId: target.book.id, sheetId: target.sheetId, row, col });
+      const { book, sheetId, noteId } = target;
+      const { row, col, ...note } = noteOf(target);
+      book.undoable(
+        sheetId,
+        [{ id: RemoveNoteMutation.id, params: { sheetId, noteId } }],
+        [{ id: UpdateNoteMutation.id, params: { sheetId, row, col, note: { row, col, ...note } } }],
+      );
     },
     getLocation: {
       of: () => Range,

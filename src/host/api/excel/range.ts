@@ -2,6 +2,7 @@ import {
   type Area,
   bounding,
   cellCount,
+  contains,
   intersection,
   isEntireColumn,
   isEntireRow,
@@ -25,18 +26,20 @@ import { merge, mergedAreas, unmerge } from "../../engine/merges";
 import { addressOf, resolveArea, sheetOf } from "../../engine/references";
 import { rangeEdge, surroundingRegion } from "../../engine/region";
 import { select } from "../../engine/selection";
-import { insertCells, removeCells } from "../../engine/shift";
+import { insertCells, removeCells, ShiftConflict } from "../../engine/shift";
 import { spillAnchor, spillArea } from "../../engine/spill";
+import { insertTableRows, removeTableRows } from "../../engine/tableShape";
+import { dataRows, type Table } from "../../engine/tables";
 import { usedPart } from "../../engine/usedRange";
 import { refuse } from "../errors";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { cellGrid, oneOf, onSheet, text, wholeNumber } from "./arguments";
+import { readCells, readColumns, readRows, writeCells, writeColumns, writeRows } from "./cellProperties";
 import { fromR1C1, toR1C1 } from "./r1c1";
 import { areasTarget, RangeAreas } from "./rangeAreas";
 import { RangeFormat } from "./rangeFormat";
 import { RangeSort } from "./rangeSort";
 import { RangeView } from "./rangeView";
-import { rowProperties } from "./rowProperties";
 import { findIn, replaceIn, specialCells } from "./search";
 import { TableScopedCollection } from "./tableCollections";
 import { Worksheet } from "./worksheet";
@@ -164,7 +167,7 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
         transpose: transpose ?? false,
       });
     },
-    delete: (area, shift) => removeCells(area, oneOf(shift, ["Up", "Left"], "The shift")),
+    delete: (area, shift) => shifted(() => deleteCells(area, oneOf(shift, ["Up", "Left"], "The shift"))),
     findOrNullObject: {
       of: () => Range,
       reads: true,
@@ -199,6 +202,12 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
           columnCount: 1,
         }),
     },
+    getCellProperties: { answer: (area, tree) => readCells(area, tree as never) as Excel.CellProperties[][] },
+    getColumnProperties: { answer: (area, tree) => readColumns(area, tree as never) as Excel.ColumnProperties[] },
+    getRowProperties: { answer: (area, tree) => readRows(area, tree as never) as Excel.RowProperties[] },
+    setCellProperties: writeCells,
+    setColumnProperties: writeColumns,
+    setRowProperties: writeRows,
     getColumn: {
       of: () => Range,
       at: (area, column) =>
@@ -268,7 +277,6 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
       of: () => Range,
       at: (area, row) => onSheet(area, { ...area, row: area.row + wholeNumber(row, "The row"), rowCount: 1 }),
     },
-    getRowProperties: { answer: rowProperties },
     getRowsAbove: { of: () => Range, at: (area, count) => beside(area, "rows", count ?? 1, -1) },
     getRowsBelow: { of: () => Range, at: (area, count) => beside(area, "rows", count ?? 1, 1) },
     getSpecialCells: { of: () => RangeAreas, reads: true, at: (area, kind, type) => special([area], kind, type) },
@@ -301,7 +309,7 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
     getVisibleView: { of: () => RangeView, reads: true, at: (area) => area },
     insert: {
       of: () => Range,
-      first: (area, shift) => insertCells(area, oneOf(shift, ["Down", "Right"], "The shift")),
+      first: (area, shift) => shifted(() => insertIn(area, oneOf(shift, ["Down", "Right"], "The shift"))),
       at: (area) => area,
     },
     merge: (area, across) => merge(area, across ?? false),
@@ -333,6 +341,46 @@ function overlap(area: Area, other: unknown): Area | null {
   const second = areaOf(other, area);
   const shared = second.sheetId === area.sheetId ? intersection(area, second) : null;
   return shared && { ...area, ...shared };
+}
+
+/** What cannot be shifted is refused in the API's words. */
+async function shifted(work: () => Promise<void>): Promise<void> {
+  try {
+    await work();
+  } catch (error) {
+    if (error instanceof ShiftConflict) {
+      refuse(error.reason === "table" ? "InsertDeleteConflict" : "NonBlankCellOffSheet");
+    }
+    throw error;
+  }
+}
+
+/** The table whose rows of data the area spans from edge to edge: these rows come and go as the table's own. */
+function tableSpanned(area: Area): Table | null {
+  return (
+    area.book.tables.list(area.sheetId).find((table) => {
+      const rows = dataRows(table);
+      return (
+        rows !== null &&
+        rows.column === area.column &&
+        rows.columnCount === area.columnCount &&
+        contains(rows, area) &&
+        area.rowCount < rows.rowCount
+      );
+    }) ?? null
+  );
+}
+
+async function deleteCells(area: Area, shift: "Up" | "Left"): Promise<void> {
+  const table = shift === "Up" ? tableSpanned(area) : null;
+  if (table) await removeTableRows(area.book, table, area.row, area.rowCount);
+  else await removeCells(area, shift);
+}
+
+async function insertIn(area: Area, shift: "Down" | "Right"): Promise<void> {
+  const table = shift === "Down" ? tableSpanned(area) : null;
+  if (table) await insertTableRows(area.book, table, area.row, area.rowCount);
+  else await insertCells(area, shift);
 }
 
 /** Rows or columns next to the area; a negative count counts from the other side. */

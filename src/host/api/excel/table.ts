@@ -16,7 +16,7 @@ import { AutoFilter } from "./autoFilter";
 import { Filter } from "./filter";
 import { areaOf, Range } from "./range";
 import { sortArea } from "./rangeSort";
-import { bodyOf, refuseOverlap, type TableTarget, tableOf } from "./tableCollections";
+import { bodyOf, isEmptyTable, refuseOverlap, type TableTarget, tableOf } from "./tableCollections";
 import { tableChanged, tableSelected } from "./tableEvents";
 import { Worksheet } from "./worksheet";
 
@@ -266,7 +266,9 @@ export const TableColumnCollection: ProxyClass<Excel.TableColumnCollection, Tabl
 type RowTarget = TableTarget & { readonly index: number };
 
 const rowsOf = (target: TableTarget): RowTarget[] =>
-  Array.from({ length: bodyOf(target)?.rowCount ?? 0 }, (_, index) => ({ ...target, index }));
+  isEmptyTable(target)
+    ? []
+    : Array.from({ length: bodyOf(target)?.rowCount ?? 0 }, (_, index) => ({ ...target, index }));
 
 function rowArea(target: RowTarget): Area {
   const body = bodyOf(target);
@@ -320,7 +322,10 @@ export const TableRowCollection: ProxyClass<Excel.TableRowCollection, TableTarge
         const count = rowsOf(target).length;
         const index = placeFor(given, count);
         const table = tableOf(target);
-        await insertTableRows(target.book, table, table.rectangle.row + 1 + index, rows.length);
+        // The empty row of a new table is filled first.
+        const missing = rows.length - (isEmptyTable(target) ? 1 : 0);
+        if (missing > 0) await insertTableRows(target.book, table, table.rectangle.row + 1 + index, missing);
+        target.book.tables.setLook(tableOf(target), { isNew: false });
         const body = dataBody(target);
         writeValues({ ...body, row: body.row + index, rowCount: rows.length }, rows);
       },

@@ -82,7 +82,12 @@ export const TableCollection: ProxyClass<Excel.TableCollection, TablesOf> = prox
           const given = placeFor(tables, address);
           const rowCount = Math.max(given.rowCount + (hasHeaders ? 0 : 1), 2);
           const area = onSheet(given, { ...given, rowCount });
-          return { book: tables.book, tableId: tables.book.tables.add(area.sheetId, area, freshName(tables.book)) };
+          const tableId = tables.book.tables.add(area.sheetId, area, freshName(tables.book));
+          const target = { book: tables.book, tableId };
+          if (rowCount > given.rowCount + (hasHeaders ? 0 : 1)) {
+            tables.book.tables.setLook(tableOf(target), { isNew: true });
+          }
+          return target;
         },
       },
       getCount: { answer: (tables) => listed(tables).length },
@@ -142,6 +147,12 @@ export const TableScopedCollection: ProxyClass<Excel.TableScopedCollection, Tabl
     getItemOrNullObject: { of: () => Table, at: named },
   },
 });
+
+/** Whether the table's only row is the empty one of a table made of headings alone. */
+export function isEmptyTable(target: TableTarget): boolean {
+  const body = bodyOf(target);
+  return tableOf(target).look.isNew && body?.rowCount === 1 && usedPart(target.book, body.sheetId, body, true) === null;
+}
 
 /** The rows of data as an area, or null where the table has none. */
 export function bodyOf(target: TableTarget): Area | null {

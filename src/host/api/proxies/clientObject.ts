@@ -37,8 +37,11 @@ export abstract class ClientObject {
     this.context.enqueue(
       location,
       () => {
-        this.$find();
+        const target = this.$find();
         this.#nullKnown = true;
+        // An object found by a call brings its id along, which published samples read without loading it.
+        const id = this.$members.scalars.id;
+        if (id && target !== null) this.#loaded.set("id", id.get(target));
       },
       { reads, bytes },
     );
@@ -92,6 +95,8 @@ export abstract class ClientObject {
     const itemTree: Record<string, LoadTree> = {};
     let itemsAsked = items !== undefined && asked.length === 0;
     for (const name of asked.length ? asked : this.#plainProperties()) {
+      // The documented way to load an object without any of its properties.
+      if (name === "NoPropertiesNeeded") continue;
       const below = tree[name] ?? {};
       if (scalars[name]) {
         this.$members.check(this.context, name);

@@ -225,11 +225,9 @@ function method(members: AnyMembers, key: string, declaration: unknown) {
     if (declared.answer) {
       const result = new ClientResult();
       const answer = declared.answer;
-      this.context.enqueue(
-        location,
-        () => this.$onTarget((target) => result.arrive(answer(target, ...received()))),
-        { reads: true },
-      );
+      this.context.enqueue(location, () => this.$onTarget((target) => result.arrive(answer(target, ...received()))), {
+        reads: true,
+      });
       return result;
     }
     const gives = declared as Gives<unknown, unknown[], unknown>;
