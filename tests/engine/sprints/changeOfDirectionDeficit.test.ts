@@ -25,15 +25,34 @@ describe("the change-of-direction deficit", () => {
   });
 
   test("a turn no slower than the straight is given with a caution", () => {
-    const { cautions } = unwrap(changeOfDirectionDeficit(1.7, { straight: "first 10 m", tenMetres: 1.8 }));
-    expect(cautions.map(({ code }) => code)).toEqual(["fasterThanStraight"]);
+    const { cautions } = unwrap(changeOfDirectionDeficit(1.5, { straight: "first 10 m", tenMetres: 1.75 }));
+    expect(cautions).toEqual([
+      {
+        code: "fasterThanStraight",
+        message: "The 505 was no slower than the straight run; one of the times must be wrong.",
+        facts: { seconds: -0.25 },
+      },
+    ]);
+    const equal = unwrap(changeOfDirectionDeficit(1.8, { straight: "first 10 m", tenMetres: 1.8 }));
+    expect(equal.cautions).toMatchObject([{ code: "fasterThanStraight", facts: { seconds: 0 } }]);
+    expect(unwrap(changeOfDirectionDeficit(1.81, { straight: "first 10 m", tenMetres: 1.8 })).cautions).toEqual([]);
   });
 
   test("times that are not positive, a 20 m below the 10 m, and negative errors are refused", () => {
-    expect(changeOfDirectionDeficit(0, { straight: "first 10 m", tenMetres: 1.8 }).ok).toBe(false);
+    const typicalErrors = { turn: -0.03, splits: -0.04 };
+    expect(
+      changeOfDirectionDeficit(0, { straight: "10 to 20 m", tenMetres: -3, twentyMetres: -4 }, { typicalErrors }),
+    ).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "notPositive", facts: { what: "505 time", value: 0 } },
+        { code: "notPositive", facts: { what: "10 m time", value: -3 } },
+        { code: "notPositive", facts: { what: "time of the straight 10 m", value: -1 } },
+        { code: "negative", facts: { what: "typical error of the 505", value: -0.03 } },
+        { code: "negative", facts: { what: "typical error of the splits", value: -0.04 } },
+      ],
+    });
     expect(changeOfDirectionDeficit(2.4, { straight: "first 10 m", tenMetres: Number.NaN }).ok).toBe(false);
     expect(changeOfDirectionDeficit(2.4, { straight: "10 to 20 m", tenMetres: 3, twentyMetres: 1.8 }).ok).toBe(false);
-    const typicalErrors = { turn: -0.03, splits: 0.04 };
-    expect(changeOfDirectionDeficit(2.4, { straight: "first 10 m", tenMetres: 1.8 }, { typicalErrors }).ok).toBe(false);
   });
 });

@@ -48,6 +48,30 @@ describe("the force-velocity profile of a sprint", () => {
     expect(at(600)).toBeGreaterThan(unwrap(forceVelocityProfile(curve, 80)).power);
   });
 
+  // Outside check: the gas law; air as dense as at 20 degrees and 760 Torr, once cold and once hot.
+  test.each([0, 40])("at %d degrees and the pressure of equal density is the same", (temperature) => {
+    const pressure = (760 * (273 + temperature)) / 293;
+    const usual = unwrap(forceVelocityProfile(curve, 80, { air: { statureMetres: 1.8 } }));
+    const profile = unwrap(forceVelocityProfile(curve, 80, { air: { statureMetres: 1.8, temperature, pressure } }));
+    expectRelative(profile.force, usual.force, 1e-13);
+    expectRelative(profile.velocity, usual.velocity, 1e-13);
+  });
+
+  test("every quantity out of its range is refused at once", () => {
+    const air = { statureMetres: 2.6, temperature: 51, pressure: 399 };
+    expect(forceVelocityProfile({ maximalVelocity: 13.1, timeConstant: 0.39 }, 301, { air })).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "outOfRange", facts: { what: "maximal velocity", low: 4, high: 13 } },
+        { code: "outOfRange", facts: { what: "time constant", low: 0.4, high: 2.5 } },
+        { code: "outOfRange", facts: { what: "body mass", low: 15, high: 300 } },
+        { code: "outOfRange", facts: { what: "stature in metres", low: 1, high: 2.5 } },
+        { code: "outOfRange", facts: { what: "air temperature", low: -30, high: 50 } },
+        { code: "outOfRange", facts: { what: "air pressure in Torr", low: 400, high: 820 } },
+      ],
+    });
+  });
+
   test.each([
     ["stature in cm", curve, 80, { statureMetres: 180 }],
     ["no mass", curve, 0, null],

@@ -8,10 +8,10 @@ describe("sprint momentum", () => {
   });
 
   test.each([
-    [0, 8],
-    [80, -8],
-    [Number.NaN, 8],
-  ])("%d kg at %d m/s is refused", (mass, velocity) => {
-    expect(momentum(mass, velocity).ok).toBe(false);
+    [0, 8, "body mass"],
+    [80, -8, "velocity"],
+    [Number.NaN, 8, "body mass"],
+  ])("%d kg at %d m/s is refused for the %s", (mass, velocity, what) => {
+    expect(momentum(mass, velocity)).toMatchObject({ ok: false, reasons: [{ facts: { what } }] });
   });
 });

@@ -25,17 +25,33 @@ describe("split velocities", () => {
 
   test("a standing start is no suspect, a gate read far too early is", () => {
     expect(unwrap(splitVelocities([5, 10, 20, 30], [1.3, 2.0, 3.2, 4.4])).cautions).toEqual([]);
-    expect(unwrap(splitVelocities([5, 10, 20, 30], [1.3, 2.0, 2.6, 4.4])).cautions).toMatchObject([
-      { code: "suspectInterval", facts: { fromDistance: 10, toDistance: 20 } },
+    expect(unwrap(splitVelocities([5, 10, 20, 30], [1.3, 2, 2.5, 4.4])).cautions).toEqual([
+      {
+        code: "suspectInterval",
+        message:
+          "From 10 to 20 m the athlete would have run 20.0 m/s, far faster than just beside it: check the gate times.",
+        facts: { fromDistance: 10, toDistance: 20, velocity: 20 },
+      },
     ]);
     expect(unwrap(splitVelocities([5, 10, 20], [0.4, 1.4, 2.8])).cautions).toMatchObject([
       { code: "suspectInterval", facts: { fromDistance: 0, toDistance: 5 } },
     ]);
   });
 
+  test("an interval is compared with the one before it too, and the last one as well", () => {
+    expect(unwrap(splitVelocities([5, 10, 20], [1.3, 2.0, 2.6])).cautions).toMatchObject([
+      { facts: { fromDistance: 10, toDistance: 20 } },
+    ]);
+    // Source: by hand: 6 m/s beside 10 m/s is a share of 0.6, which is not below it.
+    expect(unwrap(splitVelocities([5, 11, 21], [1, 2, 3])).cautions).toEqual([]);
+  });
+
   test("times that do not rise, and no splits, are refused", () => {
     expect(splitVelocities([10, 20], [1.8, 1.8])).toMatchObject({ ok: false, reasons: [{ code: "notRising" }] });
-    expect(splitVelocities([], [])).toMatchObject({ ok: false, reasons: [{ code: "tooFew" }] });
+    expect(splitVelocities([], [])).toMatchObject({
+      ok: false,
+      reasons: [{ code: "tooFew", facts: { what: "splits", needed: 1, got: 0 } }],
+    });
   });
 
   test("interval times and lengths add up, and nothing is NaN", () => {

@@ -1,5 +1,11 @@
 import fc from "fast-check";
-import { accelerationAt, distanceAt, timeToDistance, velocityAt } from "../../../src/engine/sprints/sprintCurve";
+import {
+  accelerationAt,
+  curveRefusals,
+  distanceAt,
+  timeToDistance,
+  velocityAt,
+} from "../../../src/engine/sprints/sprintCurve";
 import { expectRelative } from "../../reference/reference";
 
 const aCurve = fc.record({
@@ -25,6 +31,15 @@ describe("the sprint curve", () => {
       }),
     );
     expect(timeToDistance(0, { maximalVelocity: 9, timeConstant: 1 })).toBe(0);
+  });
+
+  test("a curve at the ends of the range is a human sprint, beyond them it is none", () => {
+    expect(curveRefusals({ maximalVelocity: 4, timeConstant: 2.5 })).toEqual([]);
+    expect(curveRefusals({ maximalVelocity: 13, timeConstant: 0.4 })).toEqual([]);
+    expect(curveRefusals({ maximalVelocity: 3.9, timeConstant: 2.6 })).toMatchObject([
+      { code: "outOfRange", facts: { what: "maximal velocity", low: 4, high: 13, value: 3.9 } },
+      { code: "outOfRange", facts: { what: "time constant", low: 0.4, high: 2.5, value: 2.6 } },
+    ]);
   });
 
   test("velocity is the slope of distance, acceleration that of velocity", () => {
