@@ -61,8 +61,8 @@ const gives = z.object({
   variation: percent("Trial CV", "How much this athlete's trials of one side scatter: the larger CV of the two sides."),
   leftTrials: count("Left trials", "How many left trials were used."),
   rightTrials: count("Right trials", "How many right trials were used."),
-  beyond: forChart("Chart: beyond noise", "The asymmetry where it is beyond the noise limit. For the chart."),
-  within: forChart("Chart: within noise", "The asymmetry where it is not beyond the noise limit. For the chart."),
+  beyond: forChart("Beyond", "The asymmetry where it is beyond the noise limit. For the chart."),
+  within: forChart("Within", "The asymmetry where it is not beyond the noise limit. For the chart."),
 });
 
 export type AsymmetrySettings = z.output<typeof settings>;
