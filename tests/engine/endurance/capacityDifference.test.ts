@@ -10,10 +10,23 @@ describe("the side-to-side difference of capacity scores", () => {
   // Source: by hand.
   test("comes in repetitions, with a caution when counts are small", () => {
     const difference = unwrap(capacityDifference(reached(10), reached(12)));
-    expect(difference).toMatchObject({ difference: 2, atLeast: false, cautions: [{ code: "smallCounts" }] });
+    expect(difference).toMatchObject({
+      difference: 2,
+      atLeast: false,
+      cautions: [
+        {
+          code: "smallCounts",
+          message:
+            "With scores this small (12) one repetition is a large percentage; read the difference in repetitions.",
+          facts: { better: 12 },
+        },
+      ],
+    });
     expect(difference.percentOfBetter).toBeCloseTo(83.3333, 4);
     expect(unwrap(capacityDifference(reached(30), reached(24)))).toMatchObject({ difference: -6, cautions: [] });
     expect(unwrap(capacityDifference(reached(0), reached(0))).percentOfBetter).toBeNull();
+    expect(unwrap(capacityDifference(reached(0), reached(20)))).toMatchObject({ percentOfBetter: 0, cautions: [] });
+    expect(unwrap(capacityDifference(reached(0), reached(19))).cautions).toHaveLength(1);
   });
 
   test("is at least so large when the better side was stopped, and unknown when the weaker was", () => {
@@ -23,10 +36,29 @@ describe("the side-to-side difference of capacity scores", () => {
       [stopped(60), reached(75)],
       [reached(60), stopped(60)],
       [stopped(60), reached(60)],
-      [reached(-1), reached(5)],
     ] as const) {
-      expect(capacityDifference(left, right).ok).toBe(false);
+      expect(capacityDifference(left, right)).toEqual({
+        ok: false,
+        reasons: [
+          {
+            code: "leftOpenByCap",
+            message:
+              "A side was stopped at the cap while the other scored as much or more, so their difference is not known.",
+            facts: {},
+          },
+        ],
+      });
     }
+  });
+
+  test("negative scores are refused by their sides", () => {
+    expect(capacityDifference(reached(-1), reached(-5))).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "negative", facts: { what: "left score", value: -1 } },
+        { code: "negative", facts: { what: "right score", value: -5 } },
+      ],
+    });
   });
 
   test("changes only its sign when the sides change places", () => {

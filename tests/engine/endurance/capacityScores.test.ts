@@ -18,14 +18,38 @@ describe("capacity scores of a squad", () => {
 
   test("scores stopped at the cap make the quantiles they reach at least so high", () => {
     const scores = unwrap(capacityScores([reached(20), null, reached(30), reached(40), stopped(60), stopped(60)]));
-    expect(scores).toMatchObject({ count: 5, stoppedAtCap: 2, cautions: [{ code: "stoppedAtCap" }] });
+    expect(scores).toMatchObject({
+      count: 5,
+      stoppedAtCap: 2,
+      cautions: [
+        {
+          code: "stoppedAtCap",
+          message: "2 of 5 were stopped at the cap; their true scores are at least what was recorded.",
+          facts: { stopped: 2, count: 5 },
+        },
+      ],
+    });
     expect(scores.median).toEqual({ value: 40, atLeast: false });
     expect(scores.upperQuartile).toEqual({ value: 60, atLeast: true });
   });
 
   test("fewer than three and negative scores are refused", () => {
-    expect(capacityScores([reached(3), null, reached(4)]).ok).toBe(false);
-    expect(capacityScores([3, -4, 5].map(reached)).ok).toBe(false);
+    expect(capacityScores([reached(3), null, reached(4)])).toMatchObject({
+      ok: false,
+      reasons: [{ code: "tooFew", facts: { what: "capacity scores", needed: 3, got: 2 } }],
+    });
+    expect(capacityScores([3, -4, 5].map(reached))).toMatchObject({
+      ok: false,
+      reasons: [{ code: "negative", facts: { what: "capacity score", value: -4 } }],
+    });
+    expect(capacityScores([3, 4, 5].map(reached)).ok).toBe(true);
+  });
+
+  test("of equal scores those stopped at the cap are the higher ones, and the lowest may be stopped", () => {
+    const middle = unwrap(capacityScores([stopped(30), reached(30), reached(30), reached(10), stopped(60)]));
+    expect(middle.median).toEqual({ value: 30, atLeast: false });
+    expect(middle.upperQuartile).toEqual({ value: 30, atLeast: true });
+    expect(unwrap(capacityScores([10, 20, 30].map(stopped))).lowerQuartile).toEqual({ value: 15, atLeast: true });
   });
 
   const aScore = fc.record({ value: fc.integer({ min: 0, max: 60 }), stoppedAtCap: fc.boolean() });

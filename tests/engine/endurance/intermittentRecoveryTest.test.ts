@@ -7,22 +7,30 @@ import { notFinitePaths } from "../measurements";
 describe("oxygen uptake from the intermittent recovery test", () => {
   // Source: R 4.2.2 arithmetic on the published equation.
   test.each([
-    [intermittentRecoveryTest(1200, { level: 1 }), 46.48],
-    [intermittentRecoveryTest(600, { level: 2 }), 53.46],
-  ])("agrees with R, and says that it is a group's estimate (%#)", (result, oxygenUptake) => {
-    expectRelative(unwrap(result).oxygenUptake, oxygenUptake, 1e-12);
-    expect(unwrap(result).cautions).toMatchObject([{ code: "groupEstimate" }]);
+    [1200, 1, 46.48, "correlation about 0.70"],
+    [600, 2, 53.46, "correlation about 0.58"],
+  ] as const)("of %d m at level %d agrees with R, and is a group's estimate", (metres, level, oxygenUptake, error) => {
+    const result = unwrap(intermittentRecoveryTest(metres, { level }));
+    expectRelative(result.oxygenUptake, oxygenUptake, 1e-12);
+    expect(result.cautions).toMatchObject([{ code: "groupEstimate", facts: { what: "maximal oxygen uptake", error } }]);
   });
 
   test("names a distance that is no whole number of shuttles", () => {
-    expect(unwrap(intermittentRecoveryTest(1210, { level: 1 })).cautions.map(({ code }) => code)).toEqual([
-      "groupEstimate",
-      "notWholeShuttles",
+    expect(unwrap(intermittentRecoveryTest(1210, { level: 1 })).cautions).toEqual([
+      expect.objectContaining({ code: "groupEstimate" }),
+      {
+        code: "notWholeShuttles",
+        message: "The test counts whole shuttles of 40 m; 1210 m is none.",
+        facts: { distance: 1210 },
+      },
     ]);
   });
 
   test("of what no run reaches is refused", () => {
-    expect(intermittentRecoveryTest(0, { level: 1 }).ok).toBe(false);
+    expect(intermittentRecoveryTest(0, { level: 1 })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "notPositive", facts: { what: "distance run", value: 0 } }],
+    });
     expect(intermittentRecoveryTest(Number.NaN, { level: 2 }).ok).toBe(false);
   });
 

@@ -7,11 +7,17 @@ import { notFinitePaths } from "../measurements";
 describe("oxygen uptake from the shuttle run", () => {
   // Source: R 4.2.2 arithmetic on the published equation.
   test.each([
-    [shuttleRun(12.5, { age: 18 }), 47.596],
-    [shuttleRun(11, { age: 14 }), 44.8254],
-  ])("agrees with R, and says that it is a group's estimate (%#)", (result, oxygenUptake) => {
-    expectRelative(unwrap(result).oxygenUptake, oxygenUptake, 1e-12);
-    expect(unwrap(result).cautions).toMatchObject([{ code: "groupEstimate" }]);
+    [12.5, 18, 47.596],
+    [11, 14, 44.8254],
+  ])("of %d km/h at %d years agrees with R, and is a group's estimate", (speed, age, oxygenUptake) => {
+    const result = unwrap(shuttleRun(speed, { age }));
+    expectRelative(result.oxygenUptake, oxygenUptake, 1e-12);
+    expect(result.cautions).toMatchObject([
+      {
+        code: "groupEstimate",
+        facts: { what: "maximal oxygen uptake", error: "standard error about 6 ml/kg/min, from memory" },
+      },
+    ]);
   });
 
   // Source: the line for adults printed as 6.0 S - 27.4 (from memory); age 30 in the equation would give 31.66.
@@ -32,8 +38,13 @@ describe("oxygen uptake from the shuttle run", () => {
   });
 
   test("of what no run reaches is refused", () => {
-    expect(shuttleRun(125, { age: 18 }).ok).toBe(false);
-    expect(shuttleRun(12.5, { age: 5 }).ok).toBe(false);
+    expect(shuttleRun(125, { age: 5 })).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "outOfRange", facts: { what: "final speed in km/h", low: 8, high: 20, value: 125 } },
+        { code: "outOfRange", facts: { what: "age", low: 8, high: 80, value: 5 } },
+      ],
+    });
   });
 
   test("never is NaN or Infinity", () => {

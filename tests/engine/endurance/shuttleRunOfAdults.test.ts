@@ -7,15 +7,19 @@ import { notFinitePaths } from "../measurements";
 describe("oxygen uptake of adults from the shuttle run", () => {
   // Source: by hand: 2.75 x 10 + 28.8 and 2.85 x 10 + 25.1.
   test.each([
-    [shuttleRunOfAdults(10, { sex: "male" }), 56.3],
-    [shuttleRunOfAdults(10, { sex: "female" }), 53.6],
-  ])("agrees with the published line, and says that it is a group's estimate (%#)", (result, oxygenUptake) => {
-    expectRelative(unwrap(result).oxygenUptake, oxygenUptake, 1e-12);
-    expect(unwrap(result).cautions).toMatchObject([{ code: "groupEstimate" }]);
+    ["male", 56.3, "standard error 4.07 ml/kg/min"],
+    ["female", 53.6, "standard error 3.64 ml/kg/min"],
+  ] as const)("%s: the published line, and that it is a group's estimate", (sex, oxygenUptake, error) => {
+    const result = unwrap(shuttleRunOfAdults(10, { sex }));
+    expectRelative(result.oxygenUptake, oxygenUptake, 1e-12);
+    expect(result.cautions).toMatchObject([{ code: "groupEstimate", facts: { what: "maximal oxygen uptake", error } }]);
   });
 
   test("of what no run reaches is refused", () => {
-    expect(shuttleRunOfAdults(0, { sex: "male" }).ok).toBe(false);
+    expect(shuttleRunOfAdults(0, { sex: "male" })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "outOfRange", facts: { what: "last half-stage", low: 0.5, high: 23, value: 0 } }],
+    });
     expect(shuttleRunOfAdults(Number.NaN, { sex: "female" }).ok).toBe(false);
   });
 
