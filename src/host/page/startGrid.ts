@@ -49,6 +49,7 @@ import uiWords from "@univerjs/ui/locale/en-US";
 import { type Engine, headlessWords } from "../engine/createEngine";
 import { hiddenMenuItems } from "./hiddenMenuItems";
 import { gridTheme } from "./palette";
+import { tableLook } from "./tableLook";
 
 const words = () =>
   mergeLocales(
@@ -91,8 +92,8 @@ export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookDat
   univer.registerPlugin(UniverSheetsFormulaPlugin);
   univer.registerPlugin(UniverSheetsFormulaUIPlugin);
   univer.registerPlugin(UniverSheetsFilterPlugin);
-  univer.registerPlugin(UniverSheetsTablePlugin);
-  univer.registerPlugin(UniverSheetsTableUIPlugin);
+  univer.registerPlugin(UniverSheetsTablePlugin, tableLook);
+  univer.registerPlugin(UniverSheetsTableUIPlugin, { hideAnchor: true });
   univer.registerPlugin(UniverSheetsNotePlugin);
   univer.registerPlugin(UniverSheetsNoteUIPlugin);
   univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);

@@ -61,7 +61,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     };
     const parse = (consumers: { row: (row: XmlElement) => void }) => file.xml(path, consumers)!;
     const sheet = readSheet(parse, identity, cellReader(texts, styleId), styleId, colours);
-    sheets[id] = sheet.data;
+    sheets[id] = { ...sheet.data, defaultStyle: styles.plain };
     tables[id] = {
       tables: file
         .linked(path, "table")
@@ -93,7 +93,6 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     name,
     locale: LocaleType.EN_US,
     styles: used,
-    defaultStyle: styles.plain,
     sheetOrder: worksheets.map(({ id }) => id),
     sheets,
     resources: [

@@ -19,6 +19,7 @@ export function readTable(table: XmlElement, number: number): ITableJson {
     highlightLastColumn: truthOf(look, "showLastColumn"),
     showFilterButton: childOf(table, "autoFilter") !== undefined,
     showTotals,
+    isNew: false,
   };
   return {
     id: String(number),

@@ -43,7 +43,7 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
   const { snapshot } = workbook;
   const resources = readResources(snapshot);
   const order = (snapshot.sheetOrder ?? []).filter((id) => snapshot.sheets?.[id]);
-  const styles = new StyleSheet(lookOf(snapshot, snapshot.defaultStyle) ?? {});
+  const styles = new StyleSheet(lookOf(snapshot, snapshot.sheets?.[order[0] ?? ""]?.defaultStyle) ?? {});
   const texts = new SharedTexts();
   const writer = new PackageWriter();
   const losses = new Map<string, number>();
