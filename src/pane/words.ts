@@ -13,15 +13,15 @@ export const words = {
 
   source: {
     title: "Your results",
-    grown: (cell: string) => `You selected one cell, ${cell}; the block of cells around it was read.`,
+    grown: (cell: string) => `Read as the block of cells around ${cell}.`,
     wide: (athletes: number, results: number, unit: string) =>
-      `One row per athlete: ${many(athletes, "athlete")}, ${many(results, "result")}${unit}.`,
+      `${many(athletes, "athlete")}, one row each; ${many(results, "result")}${unit}.`,
     long: (athletes: number, results: number, unit: string) =>
-      `One row per attempt: ${many(athletes, "athlete")}, ${many(results, "result")}${unit}.`,
+      `${many(athletes, "athlete")}, one row per attempt; ${many(results, "result")}${unit}.`,
     unclear: "Say below which columns to use.",
     inUnit: (unit: string) => ` in ${unit}`,
     noUnit: ", unit not known",
-    columnsOf: (use: string, letters: readonly string[]) => `${use}: ${letters.join(", ")}`,
+    columnsOf: (use: string, letters: readonly string[]) => `${use} ${letters.join(", ")}`,
     change: "Columns and unit",
   },
 

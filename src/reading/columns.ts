@@ -25,16 +25,13 @@ export type ColumnMap = {
   readonly includeHiddenRows: boolean;
 };
 
-/** Wide: one row per athlete. Long: one row per attempt. */
-export type Layout = "wide" | "long" | "unclear";
+/** Wide: one row per athlete. Long: one row per attempt, told by the columns that say which attempt a row is. */
+export type Layout = "wide" | "long";
 
-export function layoutOf(map: ColumnMap): Layout {
-  const has = (use: ColumnUse) => map.columns.some((column) => column.use === use);
-  if (!has("athlete")) return "unclear";
-  if (has("side") && has("result")) return "long";
-  if (has("left") && has("right")) return "wide";
-  return "unclear";
-}
+export const layoutOf = (map: ColumnMap): Layout =>
+  map.columns.some((column) => (["side", "attempt", "test", "date"] as const).some((use) => use === column.use))
+    ? "long"
+    : "wide";
 
 /** Offset of the first column with a use; null where no column has it. */
 export const offsetOf = (map: ColumnMap, use: ColumnUse): number | null =>
@@ -44,7 +41,7 @@ export const sideOfUse = (use: ColumnUse): Side | null => (use === "left" || use
 
 /** The map with one column put to another use. A second column for a use that is single takes it over. */
 export function withUse(map: ColumnMap, offset: number, use: ColumnUse): ColumnMap {
-  const single: readonly ColumnUse[] = ["athlete", "side", "attempt", "test", "date", "result"];
+  const single: readonly ColumnUse[] = ["athlete", "side", "attempt", "test", "date"];
   return {
     ...map,
     columns: map.columns.map((column) => {

@@ -1,5 +1,5 @@
 import { addressOf } from "./address";
-import { type ColumnMap, offsetOf } from "./columns";
+import { type ColumnMap, layoutOf, offsetOf } from "./columns";
 import { type Grid, isCellError, textOf } from "./grid";
 import { mergedCells } from "./mergedCells";
 import { shorten } from "./readNumber";
@@ -15,7 +15,7 @@ export function readNames(grid: Grid, map: ColumnMap, rows: readonly number[], r
   const names = new Map<number, string>();
   if (column === null) return names;
   const mergedAt = mergedCells(grid);
-  const repeats = map.columns.some((one) => one.use === "side" || one.use === "attempt");
+  const repeats = layoutOf(map) === "long";
   const firstRowOf = new Map<string, number>();
   const firstSpelling = new Map<string, string>();
   for (const row of rows) {

@@ -1,13 +1,13 @@
 import { addressOf, compareAddresses } from "./address";
-import { type ColumnMap, offsetOf, sideOfUse } from "./columns";
-import { type Cell, type Grid, isCellError, textOf } from "./grid";
-import { mergedCells } from "./mergedCells";
-import { readDate } from "./readDate";
+import { cellReader } from "./cellReader";
+import { type Column, type ColumnMap, offsetOf, sideOfUse } from "./columns";
+import { type Grid, isCellError, textOf } from "./grid";
 import { readNames } from "./readNames";
-import { readNumber, shorten, type UnreadCode } from "./readNumber";
+import type { UnreadCode } from "./readNumber";
+import { rowReader } from "./rowReader";
 import { leaveOutUnitSlips } from "./unitSlips";
 import { unitOf } from "./units";
-import { type Side, sideOf } from "./vocabulary";
+import type { Side } from "./vocabulary";
 
 /** One result of one athlete, with the cell it came from. */
 export type TestResult = {
@@ -16,6 +16,8 @@ export type TestResult = {
   readonly side: Side | null;
   /** Day of the test, ISO; null where the sheet does not say. */
   readonly date: string | null;
+  /** Which trial it is, from 1 on: by its column, by the sheet's own numbers, or by its place among the rows. */
+  readonly attempt: number;
   readonly value: number;
   readonly cell: string;
 };
@@ -60,61 +62,28 @@ export function readResults(grid: Grid, map: ColumnMap): Reading {
   const remarks: Remark[] = [];
   const rows = dataRows(grid, map, remarks);
   const names = readNames(grid, map, rows, remarks);
+  const readRow = rowReader(grid, map, remarks);
+  const readCell = cellReader(grid, unit, remarks);
+  const numberAttempt = attemptCounter();
   const results: TestResult[] = [];
 
-  const resultColumns = map.columns.filter((column) => ["left", "right", "result"].includes(column.use));
-  const sideColumn = offsetOf(map, "side");
-  const testColumn = offsetOf(map, "test");
-  const dateColumn = offsetOf(map, "date");
-  const mergedAt = mergedCells(grid);
+  const columns = resultColumns(map);
   for (const row of rows) {
     const athlete = names.get(row);
     if (athlete === undefined) continue;
-    const cells = grid.cells[row]!;
-    const sideInRow = sideColumn === null ? null : readSide(cells[sideColumn]!);
-    const date = dateColumn === null ? null : dateOf(grid, row, dateColumn, remarks);
-    const testInRow = testColumn === null ? "" : textOf(cells[testColumn]!);
-    for (const column of resultColumns) {
+    const inRow = readRow(row);
+    for (const column of columns) {
       const cell = addressOf(grid, row, column.offset);
-      const number = readNumber(cells[column.offset]!, unit);
-      if (number.kind === "empty") {
-        const merged = mergedAt(row, column.offset);
-        if (merged)
-          remarks.push({
-            cell,
-            code: "merged",
-            leftOut: true,
-            why: `Part of the merged cells ${merged.address}: no value of its own.`,
-          });
-        else remarks.push({ cell, code: "empty", leftOut: true, why: "Empty: taken as a missing trial." });
+      const value = readCell(row, column.offset, cell);
+      if (value === null) continue;
+      const side = sideOfUse(column.use) ?? inRow.side;
+      if (inRow.unknownSide) {
+        remarks.push(inRow.unknownSide);
         continue;
       }
-      if (number.kind === "unread") {
-        remarks.push({ cell, code: number.code, leftOut: true, why: number.why });
-        continue;
-      }
-      const side = sideOfUse(column.use) ?? sideInRow;
-      if (sideColumn !== null && side === null) {
-        const shown = textOf(cells[sideColumn]!);
-        const sideCell = addressOf(grid, row, sideColumn);
-        const why =
-          shown === ""
-            ? "No side is given; left or right is needed."
-            : `“${shorten(shown)}” is neither left nor right.`;
-        remarks.push({ cell: sideCell, code: "unknownSide", leftOut: true, why });
-        continue;
-      }
-      if (number.value <= 0) {
-        remarks.push({
-          cell,
-          code: "notPositive",
-          leftOut: true,
-          why: `${number.value} is not a possible result; it must be above zero.`,
-        });
-        continue;
-      }
-      if (number.remark) remarks.push({ cell, code: "converted", leftOut: false, why: number.remark });
-      results.push({ athlete, test: testInRow || column.test, side, date, value: number.value, cell });
+      const test = inRow.test || column.test;
+      const attempt = inRow.attempt ?? column.attempt ?? numberAttempt([athlete, test, side, inRow.date].join("|"));
+      results.push({ athlete, test, side, date: inRow.date, attempt, value, cell });
     }
   }
   const kept = leaveOutUnitSlips(results, unit, remarks);
@@ -127,16 +96,25 @@ export function readResults(grid: Grid, map: ColumnMap): Reading {
   };
 }
 
-const readSide = (cell: Cell): Side | null => (typeof cell === "string" ? sideOf(cell) : null);
+/** The columns that hold results; in a wide sheet each is the first, second .. trial of its test and side. */
+function resultColumns(map: ColumnMap): (Column & { readonly attempt: number | null })[] {
+  const numberAttempt = attemptCounter();
+  const columns = map.columns.filter((column) => ["left", "right", "result"].includes(column.use));
+  const isWide = columns.length > 1;
+  return columns.map((column) => ({
+    ...column,
+    attempt: isWide ? numberAttempt(`${column.use}|${column.test}`) : null,
+  }));
+}
 
-/** The day in a row; one that cannot be read is told, and the row's results are used without it. */
-function dateOf(grid: Grid, row: number, column: number, remarks: Remark[]): string | null {
-  const read = readDate(grid.cells[row]![column]!);
-  if (read.kind === "date") return read.date;
-  if (read.kind === "unread") {
-    remarks.push({ cell: addressOf(grid, row, column), code: "date", leftOut: false, why: read.why });
-  }
-  return null;
+/** Counts 1, 2, 3 .. for each key. */
+function attemptCounter(): (key: string) => number {
+  const counts = new Map<string, number>();
+  return (key) => {
+    const count = (counts.get(key) ?? 0) + 1;
+    counts.set(key, count);
+    return count;
+  };
 }
 
 /** Rows to read: below the headings, not hidden (unless asked for), not wholly empty. */

@@ -2,7 +2,7 @@ import { columnLetters } from "./address";
 import type { Column, ColumnMap, ColumnUse } from "./columns";
 import type { Cell, Grid } from "./grid";
 import { splitHeading, type Unit, unitOf } from "./units";
-import { headingWords, leftWords, rightWords, type Side, sideOf } from "./vocabulary";
+import { headingWords, leftWords, otherMeasures, rightWords, type Side, sideOf } from "./vocabulary";
 
 /** How far down a heading is looked for: titles, dates and notes often stand above it. */
 const rowsSearched = 20;
@@ -201,8 +201,18 @@ function assignUses(columns: readonly DescribedColumn[]): ColumnUse[] {
       columns.find((column) => free(column) && column.named === "result"),
       numeric.at(-1),
     );
+  } else if (!uses.includes("left") && !uses.includes("right")) {
+    for (const column of columns) if (free(column) && looksLikeResult(column)) uses[column.offset] = "result";
   }
   return uses;
+}
+
+/** Where no side is named: a column of numbers whose heading has a unit, a number, or a word for results. */
+function looksLikeResult({ heading, named, numbers, texts, unit }: DescribedColumn): boolean {
+  if (numbers === 0 || numbers < texts) return false;
+  const { name } = splitHeading(heading);
+  if (tokens(name).some((word) => (otherMeasures as readonly string[]).includes(word))) return false;
+  return unit !== null || named === "result" || /\d$/.test(name);
 }
 
 /** The unit the headings name; else the one most numbers typed as text carry. */

@@ -19,6 +19,12 @@ export const headingWords = {
   result: ["result", "distance", "value", "score", "weite", "ergebnis", "wert", "mark", "best"],
 } as const;
 
+/** Words of columns that describe the athlete and are no test results. */
+export const otherMeasures = [
+  ...["mass", "weight", "stature", "height", "age", "born", "birth", "year", "jersey", "shirt", "number"],
+  ...["gewicht", "größe", "alter", "jahrgang", "nummer"],
+] as const;
+
 export const leftWords = ["left", "lft", "lt", "l", "links", "li"] as const;
 export const rightWords = ["right", "rgt", "rt", "r", "rechts", "re"] as const;
 

@@ -68,6 +68,7 @@ describe.each(analyses.map((analysis) => [analysis.id, analysis] as const))("%s"
           test: "",
           side: side as "left",
           date: null,
+          attempt: 1,
           value,
           cell: "A1",
         }),

@@ -13,12 +13,21 @@ describe("the functions agree with the table", () => {
   const lefts = squad.map(({ left }) => [...left]);
   const rights = squad.map(({ right }) => [...right]);
   const results = squad.flatMap(({ athlete, left, right }) => [
-    ...left.map((value) => ({ athlete: athlete.name, test: "", side: "left" as const, date: null, value, cell: "A1" })),
+    ...left.map((value) => ({
+      athlete: athlete.name,
+      test: "",
+      side: "left" as const,
+      date: null,
+      attempt: 1,
+      value,
+      cell: "A1",
+    })),
     ...right.map((value) => ({
       athlete: athlete.name,
       test: "",
       side: "right" as const,
       date: null,
+      attempt: 1,
       value,
       cell: "A1",
     })),

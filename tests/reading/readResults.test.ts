@@ -12,7 +12,15 @@ describe("readResults(grid, map)", () => {
   it("gives each result with athlete, side and cell", () => {
     const { results, athletes, remarks } = read(gridOf([headings, ["A", 150, 152, 149, 155]]));
     expect(results).toHaveLength(4);
-    expect(results[2]).toEqual({ athlete: "A", test: "", side: "right", date: null, value: 149, cell: "D2" });
+    expect(results[2]).toEqual({
+      athlete: "A",
+      test: "",
+      side: "right",
+      date: null,
+      attempt: 1,
+      value: 149,
+      cell: "D2",
+    });
     expect(athletes).toEqual(["A"]);
     expect(remarks).toEqual([]);
   });
@@ -95,6 +103,18 @@ describe("readResults(grid, map)", () => {
     ];
     const { results } = read(gridOf(rows, { mergedAreas: ["A2:A3"] }));
     expect(results.map(({ athlete }) => athlete)).toEqual(["A", "A", "B"]);
+  });
+
+  it("numbers the attempts by column, by the sheet's own numbers, or by their place", () => {
+    const attempts = (grid: Grid) => read(grid).results.map((result) => result.attempt);
+    expect(attempts(gridOf([headings, ["A", null, 152, 149, 155]]))).toEqual([2, 1, 2]);
+    const numbered = [
+      ["Athlete", "Leg", "Attempt", "Distance (cm)"],
+      ["A", "L", 2, 150],
+      ["A", "L", 1, 151],
+    ];
+    expect(attempts(gridOf(numbered))).toEqual([2, 1]);
+    expect(attempts(gridOf(numbered.map(([athlete, leg, , distance]) => [athlete!, leg!, distance!])))).toEqual([1, 2]);
   });
 
   it("says what an unknown side is", () => {

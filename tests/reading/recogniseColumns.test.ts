@@ -120,7 +120,19 @@ describe("recogniseColumns(grid) without headings", () => {
     );
     expect(map.firstDataRow).toBe(0);
     expect(map.columns.map((column) => column.use)).toEqual(["athlete", "none", "none"]);
-    expect(layoutOf(map)).toBe("unclear");
+  });
+});
+
+describe("recogniseColumns(grid) without sides", () => {
+  it("takes numbered and measured columns for results, and leaves body measures alone", () => {
+    const rows = [
+      ["Athlete", "Birth year", "Body mass (kg)", "CMJ 1 (cm)", "CMJ 2 (cm)", "Shirt"],
+      ["A", 2004, 71.5, 30.1, 31.4, 7],
+    ];
+    const map = recogniseColumns(gridOf(rows));
+    expect(map.columns.map((column) => column.use)).toEqual(["athlete", "none", "none", "result", "result", "none"]);
+    expect(map.columns.map((column) => column.test).slice(3, 5)).toEqual(["CMJ", "CMJ"]);
+    expect(map.unit).toBe("cm");
   });
 });
 

@@ -16,21 +16,20 @@ export function Understood(props: {
 }) {
   const { grid, grownFrom, question } = props;
   const { map, reading } = question;
-  const layout = layoutOf(map);
+  const { report } = question;
+  const isClear = report.ok || report.reasons.every((reason) => reason.code !== "missingColumns");
   const [opened, setOpened] = useState(false);
   const unit = map.unit === null ? words.source.noUnit : words.source.inUnit(map.unit);
   const counts = [reading.athletes.length, reading.results.length, unit] as const;
   return (
     <section className="card" aria-labelledby="source-title">
       <h2 id="source-title">{words.source.title}</h2>
-      <p className="address">{gridAddress(grid)}</p>
-      {grownFrom && <p className="quiet">{words.source.grown(grownFrom)}</p>}
       <p>
-        {layout === "wide" && words.source.wide(...counts)}
-        {layout === "long" && words.source.long(...counts)}
-        {layout === "unclear" && words.source.unclear}
+        <span className="address">{gridAddress(grid)}</span>
+        {grownFrom && <span className="quiet"> {words.source.grown(grownFrom)}</span>}
       </p>
-      {layout !== "unclear" && <UsedColumns question={question} />}
+      <p>{isClear ? words.source[layoutOf(map)](...counts) : words.source.unclear}</p>
+      {isClear && <UsedColumns question={question} />}
       {reading.tests.length > 1 && (
         <Choice
           label={words.columns.test}
@@ -40,7 +39,7 @@ export function Understood(props: {
         />
       )}
       {grid.hiddenRows.length > 0 && <HiddenRows count={grid.hiddenRows.length} question={question} />}
-      <Disclosure title={words.source.change} open={opened || layout === "unclear"} onOpenChange={setOpened}>
+      <Disclosure title={words.source.change} open={opened || !isClear} onOpenChange={setOpened}>
         <ColumnPickers question={question} />
       </Disclosure>
     </section>
