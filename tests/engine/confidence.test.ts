@@ -2,9 +2,11 @@ import { confidenceRefusals, transformEstimate } from "../../src/engine/confiden
 
 describe("confidence", () => {
   test("is a share; a percentage and certainty are refused", () => {
-    expect(confidenceRefusals(0.95)).toEqual([]);
-    for (const confidence of [95, 1, 0, Number.NaN]) {
-      expect(confidenceRefusals(confidence)).toMatchObject([{ code: "outOfRange" }]);
+    for (const confidence of [0.01, 0.95, 0.9999]) expect(confidenceRefusals(confidence)).toEqual([]);
+    for (const value of [95, 1, 0, Number.NaN]) {
+      expect(confidenceRefusals(value)).toMatchObject([
+        { code: "outOfRange", facts: { what: "confidence", low: 0.01, high: 0.9999, value } },
+      ]);
     }
   });
 

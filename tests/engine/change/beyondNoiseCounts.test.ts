@@ -27,7 +27,16 @@ describe("how many changed beyond noise", () => {
 
   test("nobody, and no detectable change, are refused", () => {
     expect(beyondNoiseCounts([null], { minimalDetectableChange: 0, confidence: 0.95 })).toMatchObject({
-      reasons: [{ code: "tooFew" }, { code: "notPositive" }],
+      reasons: [
+        { code: "tooFew", facts: { what: "athletes with both results", needed: 1, got: 0 } },
+        { code: "notPositive", facts: { what: "the minimal detectable change", value: 0 } },
+      ],
     });
+  });
+
+  test("a change as large as the detectable one is within noise", () => {
+    expect(
+      unwrap(beyondNoiseCounts([2, -2, 2.1, -2.1, -3], { minimalDetectableChange: 2, confidence: 0.95 })),
+    ).toMatchObject({ improved: 1, declined: 2, within: 2 });
   });
 });

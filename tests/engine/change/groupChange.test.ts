@@ -41,12 +41,26 @@ describe("a group's change", () => {
 
   test("few athletes, changes all equal, and lists of different length are refused", () => {
     const at = { confidence: 0.95 };
-    expect(groupChange([1, 2, 3, 4], [2, 4, 3, 6], at)).toMatchObject({ reasons: [{ code: "tooFew" }] });
-    expect(groupChange([1, 2, 3, 4, 5], [1.1, 2.1, 3.1, 4.1, 5.1], at)).toMatchObject({
-      reasons: [{ code: "noSpread" }],
+    expect(groupChange([1, 2, 3, 4], [2, 4, 3, 6], at)).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "athletes with both results", needed: 5, got: 4 } }],
     });
-    expect(groupChange([3, 3, 3, 3, 3], [1, 2, 3, 4, 5], at)).toMatchObject({ reasons: [{ code: "noSpread" }] });
-    expect(groupChange([1], [], at)).toMatchObject({ reasons: [{ code: "unequalLengths" }, { code: "tooFew" }] });
+    expect(groupChange([1, 2, 3, 4, 5], [2, 4, 3, 6, 5], at).ok).toBe(true);
+    expect(groupChange([1, 2, 3, 4, 5], [1.1, 2.1, 3.1, 4.1, 5.1], at)).toMatchObject({
+      reasons: [{ code: "noSpread", facts: { what: "changes" } }],
+    });
+    expect(groupChange([3, 3, 3, 3, 3], [1, 2, 3, 4, 5], at)).toMatchObject({
+      reasons: [{ code: "noSpread", facts: { what: "earlier scores" } }],
+    });
+    expect(groupChange([1], [], { confidence: 95 })).toMatchObject({
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        {
+          code: "unequalLengths",
+          facts: { first: "earlier scores", second: "later scores", firstCount: 1, secondCount: 0 },
+        },
+        { code: "tooFew", facts: { what: "athletes with both results", needed: 5, got: 0 } },
+      ],
+    });
   });
 
   test("wider confidence encloses narrower, swapping the sessions turns the sign, dirty input stays finite", () => {

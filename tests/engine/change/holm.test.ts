@@ -13,6 +13,10 @@ describe("Holm's adjustment", () => {
   test("never above 1; no p values is no adjustment; values that are no p are refused", () => {
     expect(unwrap(holm([0.8, 0.9]))).toEqual([1, 1]);
     expect(unwrap(holm([]))).toEqual([]);
-    expect(holm([0.5, 5])).toMatchObject({ reasons: [{ code: "outOfRange" }] });
+    expect(holm([0.5, 5])).toMatchObject({
+      reasons: [{ code: "outOfRange", facts: { what: "every p value", low: 0, high: 1, value: 5 } }],
+    });
+    expect(holm([-0.1]).ok).toBe(false);
+    expect(unwrap(holm([0, 1]))).toEqual([0, 1]);
   });
 });

@@ -61,9 +61,24 @@ describe("one athlete's change", () => {
 
   test("missing scores and sizes that are not above zero are refused together", () => {
     expect(
-      individualChange({ ...example, earlier: null, later: null, typicalError: 0, smallestWorthwhileChange: -1 }),
+      individualChange({
+        ...example,
+        earlier: null,
+        later: null,
+        typicalError: 0,
+        smallestWorthwhileChange: -1,
+        degreesOfFreedom: 0,
+        confidence: 95,
+      }),
     ).toMatchObject({
-      reasons: [{ code: "missing" }, { code: "missing" }, { code: "notPositive" }, { code: "notPositive" }],
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        { code: "missing", facts: { what: "the earlier score" } },
+        { code: "missing", facts: { what: "the later score" } },
+        { code: "notPositive", facts: { what: "the typical error", value: 0 } },
+        { code: "notPositive", facts: { what: "the smallest worthwhile change", value: -1 } },
+        { code: "notPositive", facts: { what: "the degrees of freedom", value: 0 } },
+      ],
     });
   });
 

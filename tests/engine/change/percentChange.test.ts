@@ -9,7 +9,17 @@ describe("change in percent", () => {
   });
 
   test("missing scores, zeros and negative values are refused", () => {
-    expect(percentChange(null, 0)).toMatchObject({ reasons: [{ code: "missing" }, { code: "notPositive" }] });
-    expect(percentChange(-1.6, 0.8)).toMatchObject({ reasons: [{ code: "notPositive" }] });
+    expect(percentChange(null, 0)).toMatchObject({
+      reasons: [
+        { code: "missing", facts: { what: "the earlier score" } },
+        { code: "notPositive", facts: { what: "the later score", value: 0 } },
+      ],
+    });
+    expect(percentChange(0, null)).toMatchObject({
+      reasons: [
+        { code: "notPositive", facts: { what: "the earlier score", value: 0 } },
+        { code: "missing", facts: { what: "the later score" } },
+      ],
+    });
   });
 });

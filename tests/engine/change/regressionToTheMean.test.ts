@@ -28,10 +28,14 @@ describe("regression to the mean", () => {
 
   test("a missing score and an impossible correlation are refused", () => {
     expect(regressionToTheMean(null, { squadMean: 50, intraclassCorrelation: 0.8 })).toMatchObject({
-      reasons: [{ code: "missing" }],
+      reasons: [{ code: "missing", facts: { what: "the score" } }],
     });
-    expect(regressionToTheMean(60, { squadMean: 50, intraclassCorrelation: 1.2 })).toMatchObject({
-      reasons: [{ code: "outOfRange" }],
-    });
+    for (const value of [1.2, -0.1]) {
+      expect(regressionToTheMean(60, { squadMean: 50, intraclassCorrelation: value })).toMatchObject({
+        reasons: [{ code: "outOfRange", facts: { what: "the intraclass correlation", low: 0, high: 1, value } }],
+      });
+    }
+    expect(unwrap(regressionToTheMean(60, { squadMean: 50, intraclassCorrelation: 0 }))).toBe(50);
+    expect(unwrap(regressionToTheMean(60, { squadMean: 50, intraclassCorrelation: 1 }))).toBe(60);
   });
 });

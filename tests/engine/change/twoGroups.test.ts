@@ -26,10 +26,16 @@ describe("two groups", () => {
   });
 
   test("tiny groups and groups without spread are refused", () => {
-    expect(twoGroups([1, 2], [3, null], { confidence: 0.95 })).toMatchObject({
-      reasons: [{ code: "tooFew" }, { code: "tooFew" }],
+    expect(twoGroups([1, 2], [3, null], { confidence: 95 })).toMatchObject({
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        { code: "tooFew", facts: { what: "scores in the first group", needed: 3, got: 2 } },
+        { code: "tooFew", facts: { what: "scores in the second group", needed: 3, got: 1 } },
+      ],
     });
-    expect(twoGroups([1, 1, 1], [2, 2, 2], { confidence: 0.95 })).toMatchObject({ reasons: [{ code: "noSpread" }] });
+    expect(twoGroups([1, 1, 1], [2, 2, 2], { confidence: 0.95 })).toMatchObject({
+      reasons: [{ code: "noSpread", facts: { what: "scores of each group" } }],
+    });
   });
 
   test("one group without spread is fine", () => {

@@ -22,13 +22,15 @@ describe("the dynamic strength index", () => {
     expect(unwrap(dynamicStrengthIndex(2400, 2400)).cautions).toEqual([]);
   });
 
-  test.each([
-    [0, 1],
-    [1, 0],
-    [-1, 1],
-    [1, Number.NaN],
-  ])("of %d and %d is refused", (one, other) => {
-    expect(dynamicStrengthIndex(one, other).ok).toBe(false);
+  test("of values that are not positive is refused by their names", () => {
+    expect(dynamicStrengthIndex(0, -1)).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "notPositive", facts: { what: "peak force of the jump", value: 0 } },
+        { code: "notPositive", facts: { what: "peak force of the pull", value: -1 } },
+      ],
+    });
+    expect(dynamicStrengthIndex(1, Number.NaN)).toMatchObject({ ok: false, reasons: [{ code: "notFinite" }] });
   });
 
   test("never gives NaN or Infinity", () => {

@@ -16,7 +16,13 @@ describe("jump height from impulse", () => {
   });
 
   test("cannot be had from zero, negative values or nonsense", () => {
-    expect(heightFromImpulse(-200, 0)).toMatchObject({ ok: false, reasons: [{}, {}] });
+    expect(heightFromImpulse(-200, 0)).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "notPositive", facts: { what: "net impulse", value: -200 } },
+        { code: "notPositive", facts: { what: "body mass", value: 0 } },
+      ],
+    });
     expect(heightFromImpulse(200, Number.NaN).ok).toBe(false);
   });
 

@@ -11,7 +11,13 @@ describe("jump height from take-off velocity", () => {
   });
 
   test("cannot be had from zero, negative values or nonsense", () => {
-    for (const velocity of [0, -2.7, Number.NaN]) expect(heightFromTakeoffVelocity(velocity).ok).toBe(false);
+    for (const value of [0, -2.7]) {
+      expect(heightFromTakeoffVelocity(value)).toMatchObject({
+        ok: false,
+        reasons: [{ code: "notPositive", facts: { what: "take-off velocity", value } }],
+      });
+    }
+    expect(heightFromTakeoffVelocity(Number.NaN).ok).toBe(false);
   });
 
   test("never is NaN or Infinity", () => {

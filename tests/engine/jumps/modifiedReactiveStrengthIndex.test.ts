@@ -10,13 +10,15 @@ describe("the modified reactive strength index", () => {
     expectRelative(unwrap(modifiedReactiveStrengthIndex(0.36, 0.8)), 0.45, 1e-12);
   });
 
-  test.each([
-    [0, 1],
-    [1, 0],
-    [-1, 1],
-    [1, Number.NaN],
-  ])("of %d and %d is refused", (one, other) => {
-    expect(modifiedReactiveStrengthIndex(one, other).ok).toBe(false);
+  test("of values that are not positive is refused by their names", () => {
+    expect(modifiedReactiveStrengthIndex(0, -1)).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "notPositive", facts: { what: "jump height", value: 0 } },
+        { code: "notPositive", facts: { what: "time to take-off", value: -1 } },
+      ],
+    });
+    expect(modifiedReactiveStrengthIndex(1, Number.NaN)).toMatchObject({ ok: false, reasons: [{ code: "notFinite" }] });
   });
 
   test("never gives NaN or Infinity", () => {

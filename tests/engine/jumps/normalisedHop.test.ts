@@ -10,13 +10,15 @@ describe("a hop by leg length", () => {
     expectRelative(unwrap(normalisedHop(171, 90)), 190, 1e-12);
   });
 
-  test.each([
-    [0, 1],
-    [1, 0],
-    [-1, 1],
-    [1, Number.NaN],
-  ])("of %d and %d is refused", (one, other) => {
-    expect(normalisedHop(one, other).ok).toBe(false);
+  test("of values that are not positive is refused by their names", () => {
+    expect(normalisedHop(0, -1)).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "notPositive", facts: { what: "hop distance", value: 0 } },
+        { code: "notPositive", facts: { what: "reference length", value: -1 } },
+      ],
+    });
+    expect(normalisedHop(1, Number.NaN)).toMatchObject({ ok: false, reasons: [{ code: "notFinite" }] });
   });
 
   test("never gives NaN or Infinity", () => {

@@ -10,13 +10,15 @@ describe("the reactive strength index", () => {
     expectRelative(unwrap(reactiveStrengthIndex(0.3065625, 0.2)), 1.5328125, 1e-12);
   });
 
-  test.each([
-    [0, 1],
-    [1, 0],
-    [-1, 1],
-    [1, Number.NaN],
-  ])("of %d and %d is refused", (one, other) => {
-    expect(reactiveStrengthIndex(one, other).ok).toBe(false);
+  test("of values that are not positive is refused by their names", () => {
+    expect(reactiveStrengthIndex(0, -1)).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "notPositive", facts: { what: "jump height", value: 0 } },
+        { code: "notPositive", facts: { what: "contact time", value: -1 } },
+      ],
+    });
+    expect(reactiveStrengthIndex(1, Number.NaN)).toMatchObject({ ok: false, reasons: [{ code: "notFinite" }] });
   });
 
   test("never gives NaN or Infinity", () => {

@@ -22,7 +22,13 @@ describe("take-off velocity", () => {
   });
 
   test("cannot be had from zero, negative values or nonsense", () => {
-    for (const height of [0, -0.3, Number.NaN]) expect(takeoffVelocity(height).ok).toBe(false);
+    for (const value of [0, -0.3]) {
+      expect(takeoffVelocity(value)).toMatchObject({
+        ok: false,
+        reasons: [{ code: "notPositive", facts: { what: "jump height", value } }],
+      });
+    }
+    expect(takeoffVelocity(Number.NaN).ok).toBe(false);
   });
 
   test("never is NaN or Infinity", () => {

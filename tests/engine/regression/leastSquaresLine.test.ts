@@ -39,9 +39,34 @@ describe("the least-squares line", () => {
   });
 
   test("equal x values, one point and unequal lists are refused", () => {
-    expect(leastSquaresLine([3, 3, 3], [1, 2, 3])).toMatchObject({ ok: false, reasons: [{ code: "noSpread" }] });
-    expect(leastSquaresLine([3], [1])).toMatchObject({ ok: false, reasons: [{ code: "tooFew" }] });
-    expect(leastSquaresLine([3, 4], [1])).toMatchObject({ ok: false, reasons: [{ code: "unequalLengths" }] });
+    expect(leastSquaresLine([3, 3, 3], [1, 2, 3])).toMatchObject({
+      ok: false,
+      reasons: [{ code: "noSpread", facts: { what: "x values" } }],
+    });
+    expect(leastSquaresLine([3], [1])).toMatchObject({
+      ok: false,
+      reasons: [{ code: "tooFew", facts: { what: "points for a line", needed: 2, got: 1 } }],
+    });
+    expect(leastSquaresLine([3, 4], [1])).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "unequalLengths", facts: { first: "x values", second: "y values", firstCount: 2, secondCount: 1 } },
+      ],
+    });
+  });
+
+  // Source: by hand.
+  test("through two points leaves no residual, and one without rise explains everything there is", () => {
+    expect(unwrap(leastSquaresLine([1, 3], [2, 6]))).toEqual({
+      intercept: 0,
+      slope: 2,
+      rSquared: 1,
+      residualStandardDeviation: 0,
+      degreesOfFreedom: 0,
+      meanX: 2,
+      sumOfSquaresX: 2,
+    });
+    expect(unwrap(leastSquaresLine([1, 2, 3], [5, 5, 5]))).toMatchObject({ slope: 0, rSquared: 1 });
   });
 
   test("is exact for points on a line, and never gives NaN", () => {

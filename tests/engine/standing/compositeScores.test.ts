@@ -57,10 +57,23 @@ describe("composite by quality and role", () => {
   });
 
   test("bad weights, unequal lists and tests without spread are refused, each with its reason", () => {
-    expect(compositeScores([])).toMatchObject({ reasons: [{ code: "tooFew" }] });
-    expect(compositeScores([quality("speed", 0, [1, 2, 3], [1, 2])])).toMatchObject({
-      reasons: [{ code: "notPositive" }, { code: "unequalLengths" }],
+    const noTest = { reasons: [{ code: "tooFew", facts: { what: "tests of each quality", needed: 1, got: 0 } }] };
+    expect(compositeScores([])).toMatchObject(noTest);
+    expect(compositeScores([quality("speed", 1, [1, 2, 3]), quality("strength", 1)])).toMatchObject(noTest);
+    const sprint = { test: "sprint", weight: -1, direction: "lower", scores: [1, 2, 3] } as const;
+    const hop = { test: "hop", weight: 1, direction: "higher", scores: [1, 2] } as const;
+    expect(compositeScores([{ quality: "speed", weight: 0, tests: [sprint, hop] }])).toMatchObject({
+      reasons: [
+        { code: "notPositive", facts: { what: "the weight of speed", value: 0 } },
+        { code: "notPositive", facts: { what: "the weight of sprint", value: -1 } },
+        {
+          code: "unequalLengths",
+          facts: { first: "scores of sprint", second: "scores of hop", firstCount: 3, secondCount: 2 },
+        },
+      ],
     });
-    expect(compositeScores([quality("speed", 1, [2, 2, 2])])).toMatchObject({ reasons: [{ code: "noSpread" }] });
+    expect(compositeScores([quality("speed", 1, [2, 2, 2])])).toMatchObject({
+      reasons: [{ code: "noSpread", facts: { what: "scores" } }],
+    });
   });
 });

@@ -27,6 +27,15 @@ describe("modified z scores", () => {
   });
 
   test("more than half equal is refused", () => {
-    expect(modifiedZScores([1, 1, 1, 5], { direction: "higher" })).toMatchObject({ reasons: [{ code: "mostEqual" }] });
+    expect(modifiedZScores([1, 1, 1, 5], { direction: "higher" })).toMatchObject({
+      reasons: [{ code: "mostEqual", facts: { what: "scores" } }],
+    });
+  });
+
+  test("two scores are too few", () => {
+    expect(modifiedZScores([1, 2, null], { direction: "higher" })).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "scores", needed: 3, got: 2 } }],
+    });
+    expect(modifiedZScores([1, 2, 4], { direction: "higher" }).ok).toBe(true);
   });
 });

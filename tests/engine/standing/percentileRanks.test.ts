@@ -79,6 +79,9 @@ describe("percentile rank", () => {
   });
 
   test("one athlete has no percentile", () => {
-    expect(percentileRanks([5, null], { direction: "higher" })).toMatchObject({ reasons: [{ code: "tooFew" }] });
+    expect(percentileRanks([5, null], { direction: "higher" })).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "scores", needed: 2, got: 1 } }],
+    });
+    expect(unwrap(percentileRanks([5, 6], { direction: "higher" }))).toEqual([25, 75]);
   });
 });

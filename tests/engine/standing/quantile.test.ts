@@ -24,7 +24,21 @@ describe("quantiles", () => {
     });
   });
 
+  test("the ends of the shares are the ends of the list, by every type; beyond them nothing", () => {
+    for (const type of [5, 6, 7, 8] as const) {
+      expect(unwrap(quantile([40, 10, 20], 0, { type }))).toBe(10);
+      expect(unwrap(quantile([40, 10, 20], 1, { type }))).toBe(40);
+      expect(unwrap(quantile([7], 0.3, { type }))).toBe(7);
+    }
+    expect(quantile([40, 10, 20], -0.1).ok).toBe(false);
+  });
+
   test("no values, and a share in percent, are refused", () => {
-    expect(quantile([null], 50)).toMatchObject({ reasons: [{ code: "tooFew" }, { code: "outOfRange" }] });
+    expect(quantile([null], 50)).toMatchObject({
+      reasons: [
+        { code: "tooFew", facts: { what: "values", needed: 1, got: 0 } },
+        { code: "outOfRange", facts: { what: "the share", low: 0, high: 1, value: 50 } },
+      ],
+    });
   });
 });

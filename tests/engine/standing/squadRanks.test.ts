@@ -16,7 +16,9 @@ describe("rank in a squad", () => {
   });
 
   test("no scores are refused, and a resolution of zero is a programming error", () => {
-    expect(squadRanks([null], { direction: "higher" })).toMatchObject({ reasons: [{ code: "tooFew" }] });
+    expect(squadRanks([null], { direction: "higher" })).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "scores", needed: 1, got: 0 } }],
+    });
     expect(() => squadRanks([1], { direction: "higher", resolution: 0 })).toThrow(RangeError);
   });
 });

@@ -9,7 +9,7 @@ describe("scores of a squad", () => {
     expect(higherIsBetter([41.2, 41.200000001, 41.26], { direction: "higher", resolution: 0.1 })).toEqual([
       412, 412, 413,
     ]);
-    expect(() => higherIsBetter([1], { direction: "higher", resolution: 0 })).toThrow(RangeError);
+    expect(() => higherIsBetter([1], { direction: "higher", resolution: 0 })).toThrow("A resolution of 0 is no step.");
   });
 
   test("answers go back to the places of the scores that are there", () => {

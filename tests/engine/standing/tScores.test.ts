@@ -14,6 +14,8 @@ describe("T scores", () => {
 
   test("missing scores stay missing, a squad of two is refused", () => {
     expect(unwrap(tScores([1, null, 2, 3], { direction: "higher" }))).toEqual([40, null, 50, 60]);
-    expect(tScores([1, 2, null], { direction: "higher" })).toMatchObject({ reasons: [{ code: "tooFew" }] });
+    expect(tScores([1, 2, null], { direction: "higher" })).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "scores", needed: 3, got: 2 } }],
+    });
   });
 });

@@ -30,11 +30,15 @@ describe("z, T and modified z scores", () => {
     expectRelative(outliers[0]!, -5.62785938, 1e-8);
   });
 
-  test("equal scores, mostly equal scores and tiny squads are refused", () => {
+  test("equal scores and tiny squads are refused", () => {
     const options = { direction: "higher" } as const;
-    expect(zScores([0.1, 0.1, 0.1], options)).toMatchObject({ reasons: [{ code: "noSpread" }] });
-    expect(modifiedZScores([1, 1, 1, 5], options)).toMatchObject({ reasons: [{ code: "mostEqual" }] });
-    expect(tScores([1, 2, null], options)).toMatchObject({ reasons: [{ code: "tooFew" }] });
+    expect(zScores([0.1, 0.1, 0.1], options)).toMatchObject({
+      reasons: [{ code: "noSpread", facts: { what: "scores" } }],
+    });
+    expect(zScores([1, 2, null], options)).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "scores", needed: 3, got: 2 } }],
+    });
+    expect(zScores([1, 2, 3], options).ok).toBe(true);
   });
 
   test("another unit and another zero change nothing, a turned direction turns the sign, missing scores stay missing", () => {

@@ -22,8 +22,14 @@ describe("strength scaled for body size", () => {
   });
 
   test("of values that are not positive, or with a wild exponent, is refused", () => {
-    expect(allometricStrength(0, 80).ok).toBe(false);
-    expect(allometricStrength(150, 80, { exponent: 67 }).ok).toBe(false);
+    expect(allometricStrength(0, -80, { exponent: 67 })).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "notPositive", facts: { what: "strength", value: 0 } },
+        { code: "notPositive", facts: { what: "body mass", value: -80 } },
+        { code: "outOfRange", facts: { what: "exponent", low: 0, high: 1, value: 67 } },
+      ],
+    });
   });
 
   test("never is NaN or Infinity", () => {

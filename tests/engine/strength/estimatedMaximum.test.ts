@@ -91,8 +91,14 @@ describe("the estimated one-repetition maximum", () => {
   });
 
   test("every reason is given at once", () => {
-    const result = estimatedMaximum(-1, 20, { repetitionsInReserve: -2 });
-    expect(!result.ok && result.reasons.map(({ code }) => code)).toEqual(["notPositive", "outOfRange", "negative"]);
+    expect(estimatedMaximum(-1, 20, { repetitionsInReserve: -2 })).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "notPositive", facts: { what: "load", value: -1 } },
+        { code: "outOfRange", facts: { what: "repetitions done", value: 20 } },
+        { code: "negative", facts: { what: "repetitions in reserve", value: -2 } },
+      ],
+    });
   });
 
   const anEquation = fc.constantFrom(...names);

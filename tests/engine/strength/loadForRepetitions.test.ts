@@ -23,14 +23,19 @@ describe("the load for a number of repetitions", () => {
   });
 
   test("one repetition is the maximum itself, and reserve lowers the load", () => {
-    expect(unwrap(loadForRepetitions(120, 1)).load).toBe(120);
+    expect(unwrap(loadForRepetitions(120, 1))).toEqual({ load: 120, percentOfMaximum: 100, cautions: [] });
     const withReserve = unwrap(loadForRepetitions(120, 3, { repetitionsInReserve: 2 }));
     expectRelative(withReserve.load, unwrap(loadForRepetitions(120, 5)).load, 1e-15);
     expect(withReserve.cautions.map(({ code }) => code)).toEqual(["estimatedFromReserve"]);
   });
 
   test("a maximum that is not positive, and too many repetitions, are refused", () => {
-    expect(loadForRepetitions(0, 5).ok).toBe(false);
-    expect(loadForRepetitions(100, 14, { repetitionsInReserve: 2 }).ok).toBe(false);
+    expect(loadForRepetitions(0, 14, { repetitionsInReserve: 2 })).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "notPositive", facts: { what: "maximum", value: 0 } },
+        { code: "outOfRange", facts: { what: "repetitions with those in reserve", value: 16 } },
+      ],
+    });
   });
 });

@@ -22,6 +22,12 @@ describe("the rating of a set from repetitions in reserve", () => {
   });
 
   test("outside the scale is refused", () => {
-    for (const reserve of [-1, 9.5, Number.NaN]) expect(perceivedExertion(reserve).ok).toBe(false);
+    for (const value of [-1, 9.5]) {
+      expect(perceivedExertion(value)).toMatchObject({
+        ok: false,
+        reasons: [{ code: "outOfRange", facts: { what: "repetitions in reserve", low: 0, high: 9, value } }],
+      });
+    }
+    expect(perceivedExertion(Number.NaN).ok).toBe(false);
   });
 });

@@ -12,14 +12,27 @@ describe("the percentage of the maximum from a table", () => {
   });
 
   test("says where copies of the table disagree", () => {
-    expect(unwrap(percentOfMaximum(11)).cautions).toMatchObject([{ code: "copiesDisagree", facts: { others: "73" } }]);
+    expect(unwrap(percentOfMaximum(11)).cautions).toEqual([
+      {
+        code: "copiesDisagree",
+        message: "Copies of this table disagree at 11 repetitions: 70, 73 %.",
+        facts: { repetitions: 11, percent: 70, others: "73" },
+      },
+    ]);
+    expect(unwrap(percentOfMaximum(12)).cautions).toMatchObject([{ facts: { percent: 67, others: "70" } }]);
     expect(unwrap(percentOfMaximum(10)).cautions).toEqual([]);
   });
 
   test("is taken in a straight line between two rows, with a caution", () => {
     const { percent: value, cautions } = unwrap(percentOfMaximum(14));
     expect(value).toBeCloseTo(67 - (2 * 2) / 3, 12);
-    expect(cautions).toMatchObject([{ code: "betweenRows", facts: { lower: 12, upper: 15 } }]);
+    expect(cautions).toEqual([
+      {
+        code: "betweenRows",
+        message: "The table has no such row; the percentage is taken between 12 and 15 repetitions.",
+        facts: { lower: 12, upper: 15 },
+      },
+    ]);
   });
 
   test("follows the coach's own table", () => {
@@ -28,20 +41,66 @@ describe("the percentage of the maximum from a table", () => {
       { repetitions: 5, percent: 90 },
     ];
     expect(unwrap(percentOfMaximum(3, { table })).percent).toBe(95);
-    expect(percentOfMaximum(6, { table }).ok).toBe(false);
+    expect(percentOfMaximum(6, { table })).toMatchObject({ reasons: [{ code: "outOfRange", facts: { high: 5 } }] });
   });
 
   test.each([
-    ["empty", []],
     ["percentages that rise", [...handbookTable, { repetitions: 20, percent: 70 }]],
     ["repetitions that fall", [...handbookTable, { repetitions: 12, percent: 60 }]],
     ["a percentage above 100", [{ repetitions: 1, percent: 105 }]],
+    ["a percentage of zero", [{ repetitions: 1, percent: 0 }]],
     ["a percentage that is not a number", [{ repetitions: 1, percent: Number.NaN }]],
+    [
+      "repetitions that stand still",
+      [
+        { repetitions: 1, percent: 90 },
+        { repetitions: 1, percent: 80 },
+      ],
+    ],
+    [
+      "percentages that stand still",
+      [
+        { repetitions: 1, percent: 90 },
+        { repetitions: 2, percent: 90 },
+      ],
+    ],
   ])("a table with %s is refused", (_, table) => {
-    expect(percentOfMaximum(1, { table }).ok).toBe(false);
+    expect(percentOfMaximum(1, { table })).toEqual({
+      ok: false,
+      reasons: [
+        {
+          code: "tableOutOfOrder",
+          message:
+            "From row to row of the table the repetitions must rise and the percentages fall, from at most 100 and above zero.",
+          facts: {},
+        },
+      ],
+    });
   });
 
-  test.each([0, 16, -3, Number.NaN])("%d repetitions are refused", (repetitions) => {
-    expect(percentOfMaximum(repetitions).ok).toBe(false);
+  test("a table that begins at no repetition at all is refused", () => {
+    const table = [
+      { repetitions: 0, percent: 100 },
+      { repetitions: 1, percent: 95 },
+    ];
+    expect(percentOfMaximum(1, { table })).toMatchObject({ ok: false, reasons: [{ code: "tableOutOfOrder" }] });
+  });
+
+  test("an empty table is refused", () => {
+    expect(percentOfMaximum(1, { table: [] })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "tooFew", facts: { what: "rows in the table", needed: 1, got: 0 } }],
+    });
+  });
+
+  test.each([0, 16, -3])("%d repetitions are refused", (value) => {
+    expect(percentOfMaximum(value)).toMatchObject({
+      ok: false,
+      reasons: [{ code: "outOfRange", facts: { what: "repetitions", low: 1, high: 15, value } }],
+    });
+  });
+
+  test("repetitions that are no number are refused", () => {
+    expect(percentOfMaximum(Number.NaN)).toMatchObject({ ok: false, reasons: [{ code: "notFinite" }] });
   });
 });

@@ -10,8 +10,13 @@ describe("strength per body mass", () => {
   });
 
   test("of values that are not positive is refused", () => {
-    expect(relativeStrength(0, 80).ok).toBe(false);
-    expect(relativeStrength(150, -80).ok).toBe(false);
+    expect(relativeStrength(0, -80)).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "notPositive", facts: { what: "strength", value: 0 } },
+        { code: "notPositive", facts: { what: "body mass", value: -80 } },
+      ],
+    });
   });
 
   test("never is NaN or Infinity", () => {

@@ -14,6 +14,12 @@ describe("repetitions in reserve from the rating of a set", () => {
   });
 
   test("outside the scale is refused", () => {
-    for (const rating of [0.5, 11, Number.NaN]) expect(repetitionsInReserve(rating).ok).toBe(false);
+    for (const value of [0.5, 11]) {
+      expect(repetitionsInReserve(value)).toMatchObject({
+        ok: false,
+        reasons: [{ code: "outOfRange", facts: { what: "perceived exertion of the set", low: 1, high: 10, value } }],
+      });
+    }
+    expect(repetitionsInReserve(Number.NaN).ok).toBe(false);
   });
 });

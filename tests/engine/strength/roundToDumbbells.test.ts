@@ -21,10 +21,22 @@ describe("rounding to the dumbbells owned", () => {
   });
 
   test("below the lightest, without any and with nonsense it refuses", () => {
-    expect(roundToDumbbells(4, { weights })).toMatchObject({ ok: false, reasons: [{ code: "belowLightest" }] });
-    expect(roundToDumbbells(4, { weights: [] }).ok).toBe(false);
-    expect(roundToDumbbells(4, { weights: [Number.NaN] }).ok).toBe(false);
-    expect(roundToDumbbells(Number.NaN, { weights }).ok).toBe(false);
+    expect(roundToDumbbells(4, { weights })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "belowLightest", facts: { what: "the lightest dumbbell", lightest: 5, target: 4 } }],
+    });
+    expect(roundToDumbbells(4, { weights: [] })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "tooFew", facts: { what: "dumbbells", needed: 1, got: 0 } }],
+    });
+    expect(roundToDumbbells(-4, { weights: [Number.NaN, 0] })).toMatchObject({
+      ok: false,
+      reasons: [
+        { code: "notPositive", facts: { what: "target load", value: -4 } },
+        { code: "notFinite", facts: { what: "weight" } },
+        { code: "notPositive", facts: { what: "weight", value: 0 } },
+      ],
+    });
   });
 
   test("rounding down never exceeds the target and never misses a heavier one below it", () => {

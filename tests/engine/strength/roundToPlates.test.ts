@@ -63,20 +63,39 @@ describe("rounding to the plates at hand", () => {
     expect(unwrap(roundToPlates(21, { bar: 20, plates: [] })).load).toBe(20);
     expect(roundToPlates(19, { bar: 20, plates: unlimited })).toMatchObject({
       ok: false,
-      reasons: [{ code: "belowLightest", facts: { lightest: 20, target: 19 } }],
+      reasons: [{ code: "belowLightest", facts: { what: "the bar", lightest: 20, target: 19 } }],
     });
   });
 
   test.each([
-    ["a target of zero", 0, 20, unlimited],
-    ["a target beyond reason", 2000, 20, unlimited],
-    ["a bar that weighs nothing", 80, 0, unlimited],
-    ["half a pair", 80, 20, [{ weight: 5, pairs: 1.5 }]],
-    ["a negative pair", 80, 20, [{ weight: 5, pairs: -1 }]],
-    ["a weightless plate", 80, 20, [{ weight: 0, pairs: 1 }]],
-    ["a plate that is not a number", 80, 20, [{ weight: Number.NaN, pairs: 1 }]],
-  ])("%s is refused", (_, target, bar, plates) => {
-    expect(roundToPlates(target, { bar, plates }).ok).toBe(false);
+    ["a target of zero", 0, 20, unlimited, "target load", 0.1, 1000],
+    ["a target beyond reason", 2000, 20, unlimited, "target load", 0.1, 1000],
+    ["a weightless plate", 80, 20, [{ weight: 0, pairs: 1 }], "plate weight", 0.1, 1000],
+    ["a negative pair", 80, 20, [{ weight: 5, pairs: -1 }], "pairs of a plate", 0, 1000],
+  ])("%s is out of range", (_, target, bar, plates, what, low, high) => {
+    expect(roundToPlates(target, { bar, plates })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "outOfRange", facts: { what, low, high } }],
+    });
+  });
+
+  test("a bar that weighs nothing, half a pair and a plate that is not a number are refused at once", () => {
+    const plates = [
+      { weight: 5, pairs: 1.5 },
+      { weight: Number.NaN, pairs: null },
+    ];
+    expect(roundToPlates(80, { bar: 0, plates })).toEqual({
+      ok: false,
+      reasons: [
+        expect.objectContaining({ code: "notPositive", facts: { what: "bar", value: 0 } }),
+        {
+          code: "notWhole",
+          message: "The pairs of a plate must be a whole number; 1.5 is not.",
+          facts: { what: "pairs of a plate", value: 1.5 },
+        },
+        expect.objectContaining({ code: "notFinite", facts: { what: "plate weight" } }),
+      ],
+    });
   });
 
   const aSize = fc.record({

@@ -43,7 +43,10 @@ describe("the score of a set of trials", () => {
   });
 
   test("no trial is refused, and so is one trial for the mean of the best two", () => {
-    expect(reduceTrials([null], { reduction: "best", direction: "higher" })).toMatchObject({ ok: false });
+    expect(reduceTrials([null], { reduction: "best", direction: "higher" })).toMatchObject({
+      ok: false,
+      reasons: [{ code: "tooFew", facts: { what: "trials", needed: 1, got: 0 } }],
+    });
     expect(reduceTrials([3, null], { reduction: "meanOfBestTwo", direction: "higher" })).toMatchObject({
       ok: false,
       reasons: [{ code: "tooFew", facts: { needed: 2, got: 1 } }],
