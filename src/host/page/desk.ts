@@ -1,5 +1,6 @@
 import type { IWorkbookData } from "@univerjs/core";
-import { CommandType, ICommandService } from "@univerjs/core";
+import { CommandType } from "@univerjs/core";
+import { SetWorksheetRowAutoHeightMutation } from "@univerjs/sheets";
 import { ILayoutService } from "@univerjs/ui";
 import type { Engine } from "../engine/createEngine";
 import { emptyWorkbook } from "../engine/emptyWorkbook";
@@ -161,15 +162,20 @@ function layOut(workbook: Partial<IWorkbookData>): OnDesk {
   element("workbook-name", HTMLHeadingElement).textContent = name;
   document.title = `${name} - Tapeline`;
   const laidOut: OnDesk = { engine, host, charts, name, isChanged: false };
-  const commands = engine.univer.__getInjector().get(ICommandService);
-  commands.onCommandExecuted(({ type, id }) => {
-    if (type === CommandType.MUTATION && changesContent(id)) laidOut.isChanged = true;
+  host.book.commands.onCommandExecuted(({ type, id }, options) => {
+    if (type === CommandType.MUTATION && changesContent(id, options)) laidOut.isChanged = true;
+  });
+  host.charts.listen(() => {
+    laidOut.isChanged = true;
   });
   return laidOut;
 }
 
-/** Calculating and scrolling are mutations of the engine too, but leave the workbook as it was. */
-const changesContent = (mutation: string) => mutation.startsWith("sheet.mutation.");
+/** Results of formulas and heights that follow from them are mutations of the engine too, but nobody's changes. */
+const changesContent = (mutation: string, options: object = {}) =>
+  mutation.startsWith("sheet.mutation.") &&
+  mutation !== SetWorksheetRowAutoHeightMutation.id &&
+  !("applyFormulaCalculationResult" in options);
 
 function putAway(): void {
   delete window.tapelineHost;

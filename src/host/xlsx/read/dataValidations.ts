@@ -1,6 +1,7 @@
 import {
   DataValidationErrorStyle,
   type DataValidationOperator,
+  DataValidationRenderMode,
   DataValidationType,
   type ISheetDataValidationRule,
 } from "@univerjs/core";
@@ -29,6 +30,8 @@ export function readDataValidations(sheet: XmlElement): ISheetDataValidationRule
       ...(formula2 !== undefined && { formula2: criterion(type, formula2) }),
       // The file's "showDropDown" hides the arrow: a well-known slip of the format.
       showDropDown: !truthOf(source, "showDropDown"),
+      // An arrow beside the cell, as other programs have it; the grid's own way is a pill over the cell.
+      renderMode: DataValidationRenderMode.ARROW,
       showErrorMessage: truthOf(source, "showErrorMessage"),
       showInputMessage: truthOf(source, "showInputMessage"),
       errorStyle: errorStyles[errorStyle] ?? DataValidationErrorStyle.STOP,
