@@ -17,6 +17,8 @@ export type Analysis<Settings extends z.ZodObject, Gives extends z.ZodObject> = 
   readonly question: string;
   /** What to select, for a coach who has not yet. */
   readonly select: string;
+  /** Whether it answers for one test at a time, which the coach picks, or for all tests of the selection at once. */
+  readonly tests: "one" | "all";
   /** Column uses the selection must have; each inner list is one way to lay the sheet out. */
   readonly needs: readonly (readonly ColumnUse[])[];
   readonly settings: Settings;
@@ -35,6 +37,8 @@ export type Analysis<Settings extends z.ZodObject, Gives extends z.ZodObject> = 
       readonly tone: "strong" | "soft";
     }[];
     readonly valueAxisTitle: string;
+    /** What lies to either side of zero. */
+    readonly ends?: { readonly negative: string; readonly positive: string };
     readonly band?: { readonly field: keyof z.output<Gives> & string; readonly name: string };
   };
   /** What always has to be kept in mind with this analysis. */

@@ -25,7 +25,7 @@ export function describe(asked: Asked): Result<Report> {
   const { analysis, reading, map, test } = asked;
   const missing = missingUses(analysis, map);
   if (missing) return refuse(missing);
-  const results = reading.results.filter((result) => result.test === test);
+  const results = reading.results.filter((result) => analysis.tests === "all" || result.test === test);
   const settings = analysis.settings.parse(asked.settings);
   const computed = analysis.compute(results, settings) as Result<Answer<Record<string, ReportValue>>>;
   if (!computed.ok) return computed;
@@ -35,7 +35,7 @@ export function describe(asked: Asked): Result<Report> {
   return ok({
     analysis: analysis.id,
     sheet: analysis.sheet,
-    title: test === "" ? analysis.title : `${analysis.title}: ${test}`,
+    title: test === "" || analysis.tests === "all" ? analysis.title : `${analysis.title}: ${test}`,
     summary: answer.summary,
     table: {
       name: tableName(analysis.id),
@@ -49,7 +49,7 @@ export function describe(asked: Asked): Result<Report> {
       source: asked.source,
       date: asked.date,
       method: `${answer.method} ${analysis.method.source}`,
-      used: `${answer.rows.length} athletes, ${results.length - answer.leftOut.length} results`,
+      used: `${new Set(results.map((result) => result.athlete)).size} athletes, ${results.length - answer.leftOut.length} results`,
       leftOut: [...remarks.map(({ cell, why }) => ({ cell, why })), ...answer.leftOut],
     },
   });

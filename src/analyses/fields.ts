@@ -30,6 +30,10 @@ export const percent = (label: string, meaning: string) =>
 export const signedPercent = (label: string, meaning: string) =>
   described(z.number().nullable(), { label, meaning, unit: "%", format: "+0.0;-0.0;0.0" });
 
+/** A number without a unit, such as a correlation. */
+export const index = (label: string, meaning: string) =>
+  described(z.number().nullable(), { label, meaning, format: "0.00" });
+
 export const count = (label: string, meaning: string) => described(z.number().int(), { label, meaning, format: "0" });
 
 /** A column that only serves the chart; it is written last and in grey. */
@@ -50,3 +54,19 @@ export const choice = <const Value extends string>(
 
 export const share = (label: string, meaning: string, low: number, high: number, initial: number) =>
   z.number().min(low).max(high).default(initial).meta({ label, meaning, unit: "%" });
+
+/* Settings that several analyses share. */
+
+export const scoredBy = (label: string, meaning: string) =>
+  choice(label, meaning, {
+    best: "Best trial",
+    mean: "Mean of all trials",
+    median: "Middle trial",
+    meanOfBestTwo: "Mean of the best two",
+  });
+
+export const betterIs = () =>
+  choice("Better is", "Whether a larger result is the better one, as in a jump, or a smaller one, as in a time.", {
+    higher: "Higher",
+    lower: "Lower",
+  });

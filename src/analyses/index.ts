@@ -1,5 +1,6 @@
 import type { AnyAnalysis } from "./analysis";
 import { asymmetry } from "./asymmetry/asymmetry";
+import { reliability } from "./reliability/reliability";
 
 /** Every analysis, in the order in which the pane offers them. */
-export const analyses: readonly AnyAnalysis[] = [asymmetry];
+export const analyses: readonly AnyAnalysis[] = [reliability, asymmetry];

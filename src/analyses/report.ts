@@ -51,6 +51,8 @@ export type ReportChart = {
     readonly tone: "strong" | "soft";
   }[];
   readonly valueAxisTitle: string;
+  /** What lies to either side of zero, where values have a sign. */
+  readonly ends?: { readonly negative: string; readonly positive: string };
   /** A column whose value, to either side of zero, is what noise explains: drawn as a band where bands can be drawn. */
   readonly band?: { readonly column: string; readonly name: string };
 };

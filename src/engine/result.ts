@@ -33,3 +33,7 @@ export function unwrap<T>(result: Result<T>): T {
   if (!result.ok) throw new Error(result.reasons.map((reason) => reason.message).join(" "));
   return result.value;
 }
+
+/** The value of a result, or something else where there is none. */
+export const valueOr = <T, Else>(result: Result<T>, otherwise: Else): T | Else =>
+  result.ok ? result.value : otherwise;

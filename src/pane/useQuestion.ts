@@ -51,7 +51,7 @@ export function useQuestion(analysis: AnyAnalysis, grid: Grid, sheetId: string):
     settings,
     setSetting: (name, value) => setSettings((all) => ({ ...all, [name]: value })),
     report,
-    key: [analysis.id, sheetId, heading, test].join("|"),
+    key: [analysis.id, sheetId, heading, analysis.tests === "one" ? test : ""].join("|"),
   };
 }
 

@@ -5,6 +5,12 @@ export const words = {
   paneLabel: "Tapeline",
   whatIs: (about: string) => `What is “${about}”?`,
 
+  home: {
+    title: "Tapeline",
+    text: "What do you want to know from your test results?",
+    back: "‹ All questions",
+  },
+
   reading: "Reading the selection…",
   nothing: {
     title: "Nothing to read there",
@@ -64,8 +70,6 @@ export const words = {
     mind: "Keep in mind",
     noAnswer: "No answer yet",
   },
-
-  picture: { left: "left larger", right: "right larger" },
 
   write: {
     newSheet: (sheet: string) => `Write to a new sheet “${sheet}”`,

@@ -73,6 +73,10 @@ export const valuesAt = (page: Page, sheet: string, address: string): Promise<un
     [sheet, address],
   );
 
+/** Chooses a question in the pane's list. */
+export const ask = (pane: Frame, title: string): Promise<void> =>
+  pane.getByRole("button", { name: new RegExp(`^${title}`) }).click();
+
 /** Goes to a sheet by its tab. */
 export const goToSheet = (page: Page, name: string): Promise<void> => page.getByText(name, { exact: true }).click();
 

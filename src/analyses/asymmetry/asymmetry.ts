@@ -1,28 +1,15 @@
 import { z } from "zod";
 import { percentDifference } from "../../engine/asymmetry/percentDifference";
 import { defineAnalysis } from "../analysis";
-import { choice, count, forChart, measured, percent, share, signedPercent, text } from "../fields";
+import { betterIs, choice, count, forChart, measured, percent, scoredBy, share, signedPercent, text } from "../fields";
 import { compute } from "./compute";
 
 const settings = z.object({
-  reduction: choice(
+  reduction: scoredBy(
     "Score of each side",
     "How the trials of one side become one score. Use the same way at every retest.",
-    {
-      best: "Best trial",
-      mean: "Mean of all trials",
-      median: "Middle trial",
-      meanOfBestTwo: "Mean of the best two",
-    },
   ),
-  direction: choice(
-    "Better is",
-    "Whether a larger result is the better one, as in a jump, or a smaller one, as in a time.",
-    {
-      higher: "Higher",
-      lower: "Lower",
-    },
-  ),
+  direction: betterIs(),
   noise: choice(
     "Noise from",
     "What the difference is held against. Three trials tell little about one athlete's scatter, and the group's scatter " +
@@ -76,6 +63,7 @@ export const asymmetry = defineAnalysis({
   select:
     "Select the results of a one-leg or one-arm test with its headings: a row per athlete with columns for left and " +
     "right trials, or a row per attempt with a column for the side.",
+  tests: "one",
   needs: [
     ["athlete", "left", "right"],
     ["athlete", "side", "result"],
@@ -93,6 +81,7 @@ export const asymmetry = defineAnalysis({
       { field: "within", name: "Within noise", tone: "soft" },
     ],
     valueAxisTitle: "Asymmetry (%)",
+    ends: { negative: "left larger", positive: "right larger" },
     band: { field: "noise", name: "Noise" },
   },
   cautions: [

@@ -5,7 +5,7 @@ import { percentDifference } from "../../engine/asymmetry/percentDifference";
 import { tooFew } from "../../engine/refusals";
 import { noiseOfAthletes } from "../../engine/reliability/noiseOfAthletes";
 import { trialNoise } from "../../engine/reliability/trialNoise";
-import { ok, type Result, refuse } from "../../engine/result";
+import { ok, type Result, refuse, valueOr } from "../../engine/result";
 import { reduceTrials } from "../../engine/trials/reduceTrials";
 import type { TestResult } from "../../reading/readResults";
 import type { Answer } from "../analysis";
@@ -96,8 +96,6 @@ function limitsFor(squad: readonly Trials[], { noise, reduction }: AsymmetrySett
     return valueOr(noiseLimit({ noise: own, ...counts, reduction, confidence }), null)?.percent ?? null;
   });
 }
-
-const valueOr = <T, Else>(result: Result<T>, otherwise: Else): T | Else => (result.ok ? result.value : otherwise);
 
 /** Athletes without an answer come last. */
 const largestFirst = (a: AsymmetryRow, b: AsymmetryRow): number =>

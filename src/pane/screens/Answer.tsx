@@ -1,5 +1,5 @@
 import type { Report } from "../../analyses/report";
-import { SignedBars } from "../pictures/SignedBars";
+import { Bars } from "../pictures/Bars";
 import { words } from "../words";
 
 /** The answer before anything is written: what it says, the picture, and what to keep in mind. */
@@ -12,7 +12,7 @@ export function Answer({ report }: { readonly report: Report }) {
           {sentence}
         </p>
       ))}
-      {report.chart && <SignedBars table={report.table} chart={report.chart} />}
+      {report.chart && <Bars table={report.table} chart={report.chart} />}
       <details className="mind">
         <summary>{words.answer.mind}</summary>
         <ul>

@@ -21,7 +21,7 @@ export function QuestionForm(props: {
   const { report } = question;
   return (
     <>
-      <Understood grid={grid} grownFrom={grownFrom} question={question} />
+      <Understood analysis={analysis} grid={grid} grownFrom={grownFrom} question={question} />
       <Remarks sheet={grid.sheet} remarks={question.reading.remarks} />
       {report.ok ? (
         <>

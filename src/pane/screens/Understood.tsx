@@ -1,4 +1,5 @@
 import { useId, useState } from "react";
+import type { AnyAnalysis } from "../../analyses/analysis";
 import { gridAddress } from "../../reading/address";
 import { type ColumnUse, layoutOf, withUse } from "../../reading/columns";
 import type { Grid } from "../../reading/grid";
@@ -10,11 +11,12 @@ import { words } from "../words";
 
 /** What the pane took the selection for, and the means to correct it. */
 export function Understood(props: {
+  readonly analysis: AnyAnalysis;
   readonly grid: Grid;
   readonly grownFrom: string | null;
   readonly question: Question;
 }) {
-  const { grid, grownFrom, question } = props;
+  const { analysis, grid, grownFrom, question } = props;
   const { map, reading } = question;
   const { report } = question;
   const isClear = report.ok || report.reasons.every((reason) => reason.code !== "missingColumns");
@@ -30,7 +32,7 @@ export function Understood(props: {
       </p>
       <p>{isClear ? words.source[layoutOf(map)](...counts) : words.source.unclear}</p>
       {isClear && <UsedColumns question={question} />}
-      {reading.tests.length > 1 && (
+      {analysis.tests === "one" && reading.tests.length > 1 && (
         <Choice
           label={words.columns.test}
           value={question.test}

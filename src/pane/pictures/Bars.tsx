@@ -6,37 +6,44 @@ const shownAtFirst = 10;
 const rowHeight = 20;
 const nameWidth = 104;
 const plotWidth = 196;
+const valueWidth = 34;
 const valueGap = 4;
 
 type Bar = { readonly name: string; readonly value: number; readonly band: number | null; readonly strong: boolean };
 
 /**
- * Bars to the left and right of zero, one per row of the table, with a band for what noise explains. The strong bars
- * are solid, the soft ones outlined: the difference does not rest on colour. The numbers stand beside the bars.
+ * Bars, one per row of the table: from zero to the right, or to both sides of it where the values have a sign, with a
+ * band for what noise explains. The strong bars are solid, the soft ones outlined: the difference does not rest on
+ * colour. The numbers stand beside the bars.
  */
-export function SignedBars({ table, chart }: { readonly table: ReportTable; readonly chart: ReportChart }) {
+export function Bars({ table, chart }: { readonly table: ReportTable; readonly chart: ReportChart }) {
   const id = useId();
   const [all, setAll] = useState(false);
   const bars = barsOf(table, chart);
   if (bars.length === 0) return null;
   const shown = all ? bars : bars.slice(0, shownAtFirst);
   const reach = Math.max(...bars.map((bar) => Math.max(Math.abs(bar.value), bar.band ?? 0)), 1) * 1.02;
-  const valueWidth = 34;
-  const half = (plotWidth - 2 * valueWidth) / 2;
-  const zero = nameWidth + valueWidth + half;
-  const length = (value: number) => (Math.abs(value) / reach) * half;
+  const twoSided = chart.ends !== undefined;
+  const reachWidth = twoSided ? (plotWidth - 2 * valueWidth) / 2 : plotWidth - valueWidth;
+  const zero = nameWidth + (twoSided ? valueWidth + reachWidth : 0);
+  const length = (value: number) => (Math.abs(value) / reach) * reachWidth;
   const height = shown.length * rowHeight + 22;
+  const numeral = twoSided ? signed : (value: number) => value.toFixed(1);
   return (
     <figure className="picture">
       <svg viewBox={`0 0 ${nameWidth + plotWidth} ${height}`} role="img" aria-labelledby={`${id}-title ${id}-text`}>
         <title id={`${id}-title`}>{chart.title}</title>
-        <desc id={`${id}-text`}>{shown.map((bar) => `${bar.name} ${signed(bar.value)}`).join("; ")}</desc>
-        <text className="axis" x={zero - 6} y={12} textAnchor="end">
-          {words.picture.left}
-        </text>
-        <text className="axis" x={zero + 6} y={12}>
-          {words.picture.right}
-        </text>
+        <desc id={`${id}-text`}>{shown.map((bar) => `${bar.name} ${numeral(bar.value)}`).join("; ")}</desc>
+        {chart.ends && (
+          <>
+            <text className="axis" x={zero - 6} y={12} textAnchor="end">
+              {chart.ends.negative}
+            </text>
+            <text className="axis" x={zero + 6} y={12}>
+              {chart.ends.positive}
+            </text>
+          </>
+        )}
         {shown.map((bar, index) => {
           const top = 20 + index * rowHeight;
           const start = bar.value < 0 ? zero - length(bar.value) : zero;
@@ -64,7 +71,7 @@ export function SignedBars({ table, chart }: { readonly table: ReportTable; read
                 height={rowHeight - 8}
               />
               <text className="value" x={atEnd} y={top + 13} textAnchor={bar.value < 0 ? "end" : "start"}>
-                {signed(bar.value)}
+                {numeral(bar.value)}
               </text>
             </g>
           );
@@ -72,13 +79,11 @@ export function SignedBars({ table, chart }: { readonly table: ReportTable; read
         <line className="zero" x1={zero} x2={zero} y1={18} y2={height} />
       </svg>
       <figcaption>
-        <span className="key" data-tone="strong" /> {chart.series[0]!.name}
-        <span className="key" data-tone="soft" /> {chart.series[1]?.name}
-        {chart.band && (
-          <>
-            <span className="key" data-tone="band" /> {chart.band.name}
-          </>
-        )}
+        {[...chart.series, ...(chart.band ? [{ name: chart.band.name, tone: "band" }] : [])].map(({ name, tone }) => (
+          <span key={name}>
+            <span className="key" data-tone={tone} /> {name}
+          </span>
+        ))}
         <span className="unit">{chart.valueAxisTitle}</span>
       </figcaption>
       {bars.length > shownAtFirst && (

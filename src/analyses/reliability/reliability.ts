@@ -1,0 +1,113 @@
+import { z } from "zod";
+import { defineAnalysis } from "../analysis";
+import { betterIs, choice, count, index, measured, percent, scoredBy, text } from "../fields";
+import { compute } from "./compute";
+
+const settings = z.object({
+  compare: choice(
+    "Repeats are",
+    "Trials of one session tell how a test scatters on the day. Only sessions on different days tell whether a retest " +
+      "shows a change. Where your sheet has no dates, each result column counts as one session.",
+    {
+      trials: "Trials of one session",
+      sessions: "Sessions on different days",
+    },
+  ),
+  reduction: scoredBy("Score of a session", "How the trials of one session become one score. Not used between trials."),
+  direction: betterIs(),
+});
+
+const gives = z.object({
+  test: text("Test", "The test, and the side where there are two."),
+  athletes: count("Athletes", "How many athletes have at least two results."),
+  repeats: count("Repeats", "How many trials or sessions were compared."),
+  mean: measured("Mean", "Mean of all results."),
+  shift: measured(
+    "Shift",
+    "Mean change from the first to the last repeat: learning, warming up or tiring, if beyond chance.",
+  ),
+  error: measured(
+    "Typical error",
+    "How much one athlete's result varies from repeat to repeat, with any shared shift removed.",
+  ),
+  errorLow: measured("TE low", "Lower 95 % limit of the typical error."),
+  errorHigh: measured("TE high", "Upper 95 % limit of the typical error."),
+  variation: percent("CV", "The typical error in percent, from logarithms."),
+  correlation: index(
+    "ICC(3,1)",
+    "Share of the differences that lies between athletes: 1 is none within. Falls in a squad of like athletes.",
+  ),
+  correlationLow: index("ICC low", "Lower 95 % limit of the intraclass correlation."),
+  correlationHigh: index("ICC high", "Upper 95 % limit of the intraclass correlation."),
+  worthwhile: measured(
+    "Small change",
+    "A fifth of the true spread between athletes: the smallest change usually held worthwhile.",
+  ),
+  detectable: measured(
+    "Detectable change",
+    "A change between two sessions beyond this is more than noise, 95 times in 100. Between sessions only.",
+  ),
+  verdict: text("Verdict", "What the test can and cannot show."),
+});
+
+export type ReliabilitySettings = z.output<typeof settings>;
+export type ReliabilityRow = z.output<typeof gives>;
+
+export const reliability = defineAnalysis({
+  id: "reliability",
+  title: "Reliability of a test",
+  sheet: "Reliability",
+  question: "How much does this test vary by itself, and what can it show?",
+  select:
+    "Select repeated results with their headings: a row per athlete with a column for each trial or session, or a row " +
+    "per attempt with columns for athlete and date.",
+  tests: "all",
+  needs: [
+    ["athlete", "result"],
+    ["athlete", "left", "right"],
+  ],
+  settings,
+  gives,
+  rowKey: "test",
+  compute,
+  chart: {
+    kind: "bar",
+    title: "Variation from repeat to repeat",
+    categories: "test",
+    series: [{ field: "variation", name: "CV", tone: "strong" }],
+    valueAxisTitle: "CV (%)",
+  },
+  cautions: [
+    "The numbers hold for athletes, testers and equipment like these.",
+    "5 and 10 % as limits for a CV are custom without a statistical reason; hold the error against the change you look for.",
+  ],
+  method: {
+    formula: "typical error = square root of the variance within athletes, shared shift removed",
+    source:
+      "Typical error: Hopkins 2000, Sports Med 30:1-15, from all results by restricted maximum likelihood. ICC: Shrout & " +
+      "Fleiss 1979, Psychol Bull 86:420-428, complete athletes only.",
+  },
+  example: {
+    // Shrout & Fleiss 1979, table 2: six targets, four judges; ICC(3,1) is printed as .71.
+    results: [
+      [9, 2, 5, 8],
+      [6, 1, 3, 2],
+      [8, 4, 6, 8],
+      [7, 1, 2, 6],
+      [10, 5, 6, 9],
+      [6, 2, 4, 7],
+    ].flatMap((row, target) =>
+      row.map((value, judge) => ({
+        athlete: `Target ${target + 1}`,
+        test: "",
+        side: null,
+        date: null,
+        attempt: judge + 1,
+        value,
+        cell: "A1",
+      })),
+    ),
+    settings: { compare: "trials" },
+    gives: [{ athletes: 6, repeats: 4, correlation: 0.7148407148407154 }],
+  },
+});

@@ -1,0 +1,36 @@
+import type { RepeatedResults } from "../../engine/reliability/repeatedResults";
+import { valueOr } from "../../engine/result";
+import { reduceTrials } from "../../engine/trials/reduceTrials";
+import type { TestResult } from "../../reading/readResults";
+import { groupBy } from "../groupBy";
+import type { ReliabilitySettings } from "./reliability";
+
+/**
+ * The results of one test and side as rows of repeats. Between trials: a row for each athlete and day, a column for
+ * each trial. Between sessions: a row for each athlete, a column for each day with its trials reduced to one score; or
+ * a column for each result column, where the sheet has no days.
+ */
+export function repeatsOf(results: readonly TestResult[], settings: ReliabilitySettings): RepeatedResults {
+  const days = [...new Set(results.flatMap(({ date }) => (date === null ? [] : [date])))].sort();
+  if (settings.compare === "sessions" && days.length >= 2) {
+    return [...groupBy(results, ({ athlete }) => athlete).values()].map((own) =>
+      days.map((day) => {
+        const trials = own.filter(({ date }) => date === day).map(({ value }) => value);
+        return valueOr(reduceTrials(trials, settings), null)?.score ?? null;
+      }),
+    );
+  }
+  const rows = [...groupBy(results, ({ athlete, date }) => `${athlete}|${date}`).values()].map(byAttempt);
+  const most = rows.reduce((longest, row) => Math.max(longest, row.length), 0);
+  return rows.map((row) => [...row, ...Array<null>(most - row.length).fill(null)]);
+}
+
+/** Trials at their numbers; where a sheet gives one number twice, the later one comes after the last. */
+function byAttempt(trials: readonly TestResult[]): (number | null)[] {
+  const row: (number | null)[] = Array(Math.max(...trials.map(({ attempt }) => attempt))).fill(null);
+  for (const { attempt, value } of trials) {
+    if (row[attempt - 1] === null) row[attempt - 1] = value;
+    else row.push(value);
+  }
+  return row;
+}

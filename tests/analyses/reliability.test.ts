@@ -1,0 +1,106 @@
+import { reliability } from "../../src/analyses/reliability/reliability";
+import { unwrap } from "../../src/engine/result";
+import type { TestResult } from "../../src/reading/readResults";
+
+type Cell = number | null;
+
+/** Rows of athletes as a wide sheet gives them: one column for each repeat. */
+const wide = (rows: readonly (readonly Cell[])[]): TestResult[] =>
+  rows.flatMap((row, athlete) =>
+    row.flatMap((value, column) =>
+      value === null
+        ? []
+        : [{ athlete: `A${athlete}`, test: "Hop", side: null, date: null, attempt: column + 1, value, cell: "A1" }],
+    ),
+  );
+
+const rowsOf = (results: readonly TestResult[], settings: object) =>
+  unwrap(reliability.compute(results, reliability.settings.parse(settings)));
+
+/** Bland & Altman 1986, Lancet 1:307-310: first and second reading of each meter, peak flow of 17 people (l/min). */
+const first = [494, 395, 516, 434, 476, 557, 413, 442, 650, 433, 417, 656, 267, 478, 178, 423, 427];
+const second = [490, 397, 512, 401, 470, 611, 415, 431, 638, 429, 420, 633, 275, 492, 165, 372, 421];
+
+describe("reliability of a test", () => {
+  it("gives the published repeatability: 2.77 typical errors, as the coefficient 43.2 is 2 SD of the differences about 0", () => {
+    // Wright meter, Bland & Altman 1986: coefficient of repeatability 43.2 = 2 * sqrt(mean d^2).
+    const [row] = rowsOf(wide(first.map((value, person) => [value, second[person]!])), { compare: "sessions" }).rows;
+    const differences = first.map((value, person) => second[person]! - value);
+    const mean = differences.reduce((sum, d) => sum + d, 0) / 17;
+    const deviation = Math.sqrt(differences.reduce((sum, d) => sum + (d - mean) ** 2, 0) / 16);
+    expect(row!.error).toBeCloseTo(deviation / Math.SQRT2, 8);
+    expect(2 * Math.sqrt(differences.reduce((sum, d) => sum + d * d, 0) / 17)).toBeCloseTo(43.29, 2);
+    expect(row!.shift).toBeCloseTo(mean, 10);
+    expect(row!.detectable! / row!.error!).toBeCloseTo(2.1199 * Math.SQRT2, 3); // t(0.975; 16) = 2.120, NIST handbook
+  });
+
+  it("uses all results when some are missing, and says how many athletes count", () => {
+    const rows: Cell[][] = [
+      [10, 11, 12],
+      [14, null, 15],
+      [20, 22, null],
+      [17, 16, 18],
+      [9, null, null],
+    ];
+    const [row] = rowsOf(wide(rows), { compare: "trials" }).rows;
+    expect(row).toMatchObject({ athletes: 4, repeats: 3 });
+    expect(row!.error).toBeGreaterThan(0);
+    expect(row!.detectable).toBeNull();
+  });
+
+  it("takes days for sessions, reduced from their trials", () => {
+    const results = ["2026-08-11", "2026-08-18"].flatMap((date, day) =>
+      [150, 160, 170, 155].flatMap((value, athlete) =>
+        [0, 3].map(
+          (gain, trial): TestResult => ({
+            athlete: `A${athlete}`,
+            test: "Hop",
+            side: "left",
+            date,
+            attempt: trial + 1,
+            value: value + gain + day * (athlete % 2 ? 2 : -1),
+            cell: "A1",
+          }),
+        ),
+      ),
+    );
+    const { rows, summary } = rowsOf(results, { compare: "sessions", reduction: "best" });
+    expect(rows[0]).toMatchObject({ test: "Hop, left", athletes: 4, repeats: 2 });
+    // Changes of the best trial: -1, +2, -1, +2, hence SD sqrt(3), typical error sqrt(3) / sqrt(2), mean change 0.5.
+    expect(rows[0]!.error).toBeCloseTo(Math.sqrt(1.5), 9);
+    expect(rows[0]!.shift).toBeCloseTo(0.5, 12);
+    expect(summary[0]).toMatch(/^Hop, left varies by \d\.\d % from session to session\.$/);
+  });
+
+  it("tells of a shared improvement, the better way round", () => {
+    const improving = [1.9, 1.85, 1.95, 1.88, 1.92].map((time, athlete) => [time, time - 0.05 - athlete / 1000]);
+    const verdict = (direction: string) => rowsOf(wide(improving), { compare: "trials", direction }).rows[0]!.verdict;
+    expect(verdict("lower")).toContain("still improve");
+    expect(verdict("higher")).toContain("get worse");
+  });
+
+  it("has a row without an answer for a test with too few repeats, beside those that have one", () => {
+    const single: TestResult = {
+      athlete: "A0",
+      test: "Throw",
+      side: null,
+      date: null,
+      attempt: 1,
+      value: 5,
+      cell: "A1",
+    };
+    const { rows } = rowsOf(
+      [
+        ...wide([
+          [10, 11],
+          [12, 14],
+          [15, 15],
+        ]),
+        single,
+      ],
+      { compare: "trials" },
+    );
+    expect(rows.map((row) => row.error === null)).toEqual([false, true]);
+    expect(rows[1]!.verdict).toMatch(/^No answer: At least 3 athletes/);
+  });
+});

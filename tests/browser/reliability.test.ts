@@ -1,0 +1,33 @@
+import { ask, goToSheet, type OpenPage, openPage, valuesAt } from "./page";
+
+let open: OpenPage;
+
+beforeAll(async () => {
+  open = await openPage();
+}, 90_000);
+
+afterAll(() => open.close());
+
+describe("a coach who asks how much the hop test varies", () => {
+  it("chooses the question, sees the answer for both legs, and writes it", async () => {
+    await goToSheet(open.page, "Hop test");
+    await ask(open.pane, "Reliability of a test");
+    await open.pane.getByText(/From trial to trial the tests vary by \d\.\d % \(Test, (left|right)\)/).waitFor();
+    await open.pane.getByRole("button", { name: "Write to a new sheet “Reliability”" }).click();
+    await open.pane.getByText("Written: Reliability, A6:O8").waitFor();
+    const rows = await valuesAt(open.page, "Reliability", "A6:I8");
+    expect(rows[0]).toEqual(
+      expect.arrayContaining(["Test", "Athletes", "Repeats", "Mean (cm)", "Typical error (cm)", "CV (%)"]),
+    );
+    expect(rows.slice(1).map((row) => row.slice(0, 3))).toEqual([
+      ["Test, left", 26, 3],
+      ["Test, right", 26, 3],
+    ]);
+  });
+
+  it("goes back to the other questions", async () => {
+    await open.pane.getByRole("button", { name: "‹ All questions" }).click();
+    await open.pane.getByRole("button", { name: /^Left-right asymmetry/ }).waitFor();
+    expect(open.complaints).toEqual([]);
+  });
+});
