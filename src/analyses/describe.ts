@@ -70,7 +70,7 @@ export function columnsOf(gives: z.ZodObject, unit: string | null, decimals: num
     const meta = (field as z.ZodType).meta() as FieldMeta | undefined;
     if (!meta) throw new Error(`The field ${key} has no label and meaning.`);
     const shownUnit = meta.unit === "as measured" ? unit : meta.unit;
-    const format = meta.format === "as measured" ? decimalFormat(decimals) : meta.format;
+    const format = formatOf(meta.format, decimals);
     return {
       key,
       heading: shownUnit ? `${meta.label} (${shownUnit})` : meta.label,
@@ -80,6 +80,11 @@ export function columnsOf(gives: z.ZodObject, unit: string | null, decimals: num
     };
   });
   return [...columns.filter((column) => !column.quiet), ...columns.filter((column) => column.quiet)];
+}
+
+function formatOf(format: string | undefined, decimals: number): string | undefined {
+  if (format === "as measured") return decimalFormat(decimals);
+  return format === "finer" ? decimalFormat(decimals + 1) : format;
 }
 
 const decimalFormat = (decimals: number): string => (decimals === 0 ? "0" : `0.${"0".repeat(decimals)}`);

@@ -7,7 +7,7 @@ export type FieldMeta = {
   readonly meaning: string;
   /** "as measured" stands for the unit of the coach's own column. */
   readonly unit?: string;
-  /** Number format on the sheet; "as measured" follows the decimals of the coach's own results. */
+  /** Number format; "as measured" has the decimals of the coach's own results, "finer" one more. */
   readonly format?: string;
   readonly quiet?: boolean;
   /** Words for the values of a choice. */
@@ -22,6 +22,10 @@ export const text = (label: string, meaning: string) => described(z.string(), { 
 
 export const measured = (label: string, meaning: string) =>
   described(z.number().nullable(), { label, meaning, unit: "as measured", format: "as measured" });
+
+/** A number in the unit of the results that is computed from many of them, hence worth one more decimal. */
+export const derived = (label: string, meaning: string) =>
+  described(z.number().nullable(), { label, meaning, unit: "as measured", format: "finer" });
 
 export const percent = (label: string, meaning: string) =>
   described(z.number().nullable(), { label, meaning, unit: "%", format: "0.0" });

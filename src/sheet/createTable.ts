@@ -2,7 +2,7 @@ import type { Report } from "../analyses/report";
 import type { WrittenReport } from "../store/writtenReports";
 import { addChart } from "./reportChart";
 import { writeColumn } from "./tableCells";
-import { styleLines } from "./tableLook";
+import { styleLines, widthOf } from "./tableLook";
 
 export type CreatedTable = {
   readonly sheet: Excel.Worksheet;
@@ -34,9 +34,6 @@ export async function createTable(
   return { sheet, table, headerRow: lineCount, address: area.address.slice(area.address.lastIndexOf("!") + 1) };
 }
 
-/** In points: columns that only serve the chart keep it near. */
-const quietWidth = 54;
-
 /** Queues everything that goes into a created table and its sheet, and gives what to remember of it. */
 export function fillTable(report: Report, lines: readonly string[], created: CreatedTable): WrittenReport {
   const { sheet, table, headerRow } = created;
@@ -46,17 +43,11 @@ export function fillTable(report: Report, lines: readonly string[], created: Cre
   const above = sheet.getRangeByIndexes(0, 0, lines.length, 1);
   above.values = lines.map((line) => [line]);
   styleLines(above);
-  columns.forEach((_, index) => {
-    writeColumn(
-      cell(headerRow, index),
-      report.table,
-      index,
-      rows.map((row) => row[index] ?? null),
-    );
-  });
-  table.getRange().format.autofitColumns();
-  columns.forEach(({ quiet }, index) => {
-    if (quiet) cell(headerRow, index).format.columnWidth = quietWidth;
+  columns.forEach((column, index) => {
+    const heading = cell(headerRow, index);
+    const values = rows.map((row) => row[index] ?? null);
+    writeColumn(heading, report.table, index, values);
+    heading.format.columnWidth = widthOf(column, values);
   });
   sheet.freezePanes.freezeRows(headerRow + 1);
   sheet.showGridlines = false;

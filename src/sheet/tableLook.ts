@@ -1,4 +1,4 @@
-import type { ReportColumn } from "../analyses/report";
+import type { ReportColumn, ReportValue } from "../analyses/report";
 
 /** The one look of everything we write: ink on paper, one accent, thin rules. */
 export const look = {
@@ -30,6 +30,26 @@ export function styleColumn(cells: Excel.Range, column: ReportColumn, isFirst: b
   // Text beside a column of numbers needs air, or the two read as one.
   cells.format.indentLevel = isText && !isFirst ? 1 : 0;
   if (column.quiet) cells.format.font.color = look.quietInk;
+}
+
+/**
+ * Width of a column in points, by what stands in it: autofit gives headings that wrap no width of their own. A heading
+ * may break between words, but not within one, and leaves room for the filter's button.
+ */
+export function widthOf(column: ReportColumn, values: readonly ReportValue[]): number {
+  const words = column.heading.split(" ").map((word) => word.length);
+  const heading = Math.max(...words, Math.ceil(column.heading.length / 2)) + 3;
+  const shown = values.reduce<number>((longest, value) => Math.max(longest, shownLength(value, column)), 0);
+  return Math.min(Math.max(heading, shown + 1, 6), 50) * pointsPerCharacter + 6;
+}
+
+const pointsPerCharacter = 5.6;
+
+function shownLength(value: ReportValue, { format }: ReportColumn): number {
+  if (value === null) return 0;
+  if (typeof value === "string") return value.length + 1;
+  const decimals = /\.(0+)/.exec(format ?? "")?.[1]?.length ?? 0;
+  return value.toFixed(decimals).length + 1;
 }
 
 /** The lines above the table: the title large, the answer in ink, the rest quiet. */

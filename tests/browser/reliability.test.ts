@@ -12,7 +12,7 @@ describe("a coach who asks how much the hop test varies", () => {
   it("chooses the question, sees the answer for both legs, and writes it", async () => {
     await goToSheet(open.page, "Hop test");
     await ask(open.pane, "Reliability of a test");
-    await open.pane.getByText(/From trial to trial the tests vary by \d\.\d % \(Test, (left|right)\)/).waitFor();
+    await open.pane.getByText(/From trial to trial the tests vary by \d\.\d % \((Left|Right) side\)/).waitFor();
     await open.pane.getByRole("button", { name: "Write to a new sheet “Reliability”" }).click();
     await open.pane.getByText("Written: Reliability, A6:O8").waitFor();
     const rows = await valuesAt(open.page, "Reliability", "A6:I8");
@@ -20,8 +20,8 @@ describe("a coach who asks how much the hop test varies", () => {
       expect.arrayContaining(["Test", "Athletes", "Repeats", "Mean (cm)", "Typical error (cm)", "CV (%)"]),
     );
     expect(rows.slice(1).map((row) => row.slice(0, 3))).toEqual([
-      ["Test, left", 26, 3],
-      ["Test, right", 26, 3],
+      ["Left side", 26, 3],
+      ["Right side", 26, 3],
     ]);
   });
 

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { defineAnalysis } from "../analysis";
-import { betterIs, choice, count, index, measured, percent, scoredBy, text } from "../fields";
+import { betterIs, choice, count, derived, index, percent, scoredBy, text } from "../fields";
 import { compute } from "./compute";
 
 const settings = z.object({
@@ -21,17 +21,17 @@ const gives = z.object({
   test: text("Test", "The test, and the side where there are two."),
   athletes: count("Athletes", "How many athletes have at least two results."),
   repeats: count("Repeats", "How many trials or sessions were compared."),
-  mean: measured("Mean", "Mean of all results."),
-  shift: measured(
+  mean: derived("Mean", "Mean of all results."),
+  shift: derived(
     "Shift",
     "Mean change from the first to the last repeat: learning, warming up or tiring, if beyond chance.",
   ),
-  error: measured(
+  error: derived(
     "Typical error",
     "How much one athlete's result varies from repeat to repeat, with any shared shift removed.",
   ),
-  errorLow: measured("TE low", "Lower 95 % limit of the typical error."),
-  errorHigh: measured("TE high", "Upper 95 % limit of the typical error."),
+  errorLow: derived("TE low", "Lower 95 % limit of the typical error."),
+  errorHigh: derived("TE high", "Upper 95 % limit of the typical error."),
   variation: percent("CV", "The typical error in percent, from logarithms."),
   correlation: index(
     "ICC(3,1)",
@@ -39,11 +39,11 @@ const gives = z.object({
   ),
   correlationLow: index("ICC low", "Lower 95 % limit of the intraclass correlation."),
   correlationHigh: index("ICC high", "Upper 95 % limit of the intraclass correlation."),
-  worthwhile: measured(
+  worthwhile: derived(
     "Small change",
     "A fifth of the true spread between athletes: the smallest change usually held worthwhile.",
   ),
-  detectable: measured(
+  detectable: derived(
     "Detectable change",
     "A change between two sessions beyond this is more than noise, 95 times in 100. Between sessions only.",
   ),

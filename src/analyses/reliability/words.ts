@@ -5,8 +5,8 @@ import type { Side } from "../../reading/vocabulary";
 import type { ReliabilityRow, ReliabilitySettings } from "./reliability";
 
 export function testName(test: string, side: Side | null): string {
-  const name = test === "" ? "Test" : test;
-  return side === null ? name : `${name}, ${side}`;
+  if (test === "") return side === null ? "All results" : `${side === "left" ? "Left" : "Right"} side`;
+  return side === null ? test : `${test}, ${side}`;
 }
 
 export const noAnswer = (reasons: readonly Refusal[]): string =>
