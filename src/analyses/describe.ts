@@ -123,5 +123,6 @@ const useWords = {
   attempt: "the attempt number",
   test: "the test",
   date: "the date",
+  group: "the role or group",
   none: "nothing",
 } as const;

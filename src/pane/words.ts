@@ -42,6 +42,7 @@ export const words = {
       attempt: "Attempt number",
       test: "Test",
       date: "Date",
+      group: "Role or group",
       none: "Not used",
     } satisfies Record<ColumnUse, string>,
     unit: "Unit of the results",

@@ -1,7 +1,17 @@
 import type { Side } from "./vocabulary";
 
 /** What a column of the selection is used for; the coach may change it. */
-export type ColumnUse = "athlete" | "left" | "right" | "result" | "side" | "attempt" | "test" | "date" | "none";
+export type ColumnUse =
+  | "athlete"
+  | "left"
+  | "right"
+  | "result"
+  | "side"
+  | "attempt"
+  | "test"
+  | "date"
+  | "group"
+  | "none";
 
 export type Column = {
   /** Offset from the grid's first column. */
@@ -41,7 +51,7 @@ export const sideOfUse = (use: ColumnUse): Side | null => (use === "left" || use
 
 /** The map with one column put to another use. A second column for a use that is single takes it over. */
 export function withUse(map: ColumnMap, offset: number, use: ColumnUse): ColumnMap {
-  const single: readonly ColumnUse[] = ["athlete", "side", "attempt", "test", "date"];
+  const single: readonly ColumnUse[] = ["athlete", "side", "attempt", "test", "date", "group"];
   return {
     ...map,
     columns: map.columns.map((column) => {

@@ -16,6 +16,8 @@ export type TestResult = {
   readonly side: Side | null;
   /** Day of the test, ISO; null where the sheet does not say. */
   readonly date: string | null;
+  /** Role or group of the athlete, where a column says it. */
+  readonly group: string | null;
   /** Which trial it is, from 1 on: by its column, by the sheet's own numbers, or by its place among the rows. */
   readonly attempt: number;
   readonly value: number;
@@ -83,7 +85,7 @@ export function readResults(grid: Grid, map: ColumnMap): Reading {
       }
       const test = inRow.test || column.test;
       const attempt = inRow.attempt ?? column.attempt ?? numberAttempt([athlete, test, side, inRow.date].join("|"));
-      results.push({ athlete, test, side, date: inRow.date, attempt, value, cell });
+      results.push({ athlete, test, side, date: inRow.date, group: inRow.group, attempt, value, cell });
     }
   }
   const kept = leaveOutUnitSlips(results, unit, remarks);

@@ -106,7 +106,7 @@ const isMeasurement = (text: string): boolean => /^\s*[+-]?\d+(?:[.,]\d+)?\s*[A-
 function namedUse(name: string): ColumnUse | null {
   const words = tokens(name);
   const plain = words.join(" ");
-  for (const use of ["athlete", "side", "attempt", "test", "date", "result"] as const) {
+  for (const use of ["athlete", "side", "attempt", "test", "date", "group", "result"] as const) {
     if ((headingWords[use] as readonly string[]).includes(plain)) return use;
   }
   if (words.some((word) => (headingWords.athlete as readonly string[]).includes(word))) return "athlete";
@@ -186,7 +186,7 @@ function assignUses(columns: readonly DescribedColumn[]): ColumnUse[] {
       if (column.side !== null && free(column) && column.named === null) uses[column.offset] = column.side;
     }
   }
-  for (const use of ["attempt", "test", "date"] as const)
+  for (const use of ["attempt", "test", "date", "group"] as const)
     give(
       use,
       columns.find((column) => column.named === use),

@@ -11,13 +11,14 @@ type InRow = {
   readonly unknownSide: Remark | null;
   readonly date: string | null;
   readonly test: string;
+  readonly group: string | null;
   readonly attempt: number | null;
 };
 
 /** Reads what a row says of all its results: side, day, test and number of the attempt, where columns for these exist. */
 export function rowReader(grid: Grid, map: ColumnMap, remarks: Remark[]): (row: number) => InRow {
-  const [sideAt, dateAt, testAt, attemptAt] = (["side", "date", "test", "attempt"] as const).map((use) =>
-    offsetOf(map, use),
+  const [sideAt, dateAt, testAt, groupAt, attemptAt] = (["side", "date", "test", "group", "attempt"] as const).map(
+    (use) => offsetOf(map, use),
   );
   return (row) => {
     const cellAt = (offset: number | null | undefined): Cell => (offset == null ? null : grid.cells[row]![offset]!);
@@ -28,6 +29,7 @@ export function rowReader(grid: Grid, map: ColumnMap, remarks: Remark[]): (row: 
       unknownSide: sideAt != null && side === null ? unknownSide(grid, row, sideAt) : null,
       date: dateAt == null ? null : dateOf(grid, row, dateAt, remarks),
       test: textOf(cellAt(testAt)),
+      group: textOf(cellAt(groupAt)) || null,
       attempt: typeof attempt === "number" && Number.isInteger(attempt) && attempt > 0 ? attempt : null,
     };
   };

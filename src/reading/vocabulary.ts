@@ -16,6 +16,7 @@ export const headingWords = {
   attempt: ["trial", "attempt", "try", "jump no", "trial no", "attempt no", "versuch", "nr", "no", "set"],
   date: ["date", "day", "session", "datum", "tag"],
   test: ["test", "exercise", "task", "übung"],
+  group: ["group", "role", "position", "team", "squad", "line", "gruppe", "rolle", "mannschaft"],
   result: ["result", "distance", "value", "score", "weite", "ergebnis", "wert", "mark", "best"],
 } as const;
 

@@ -12,6 +12,7 @@ const squad: readonly TestResult[] = hopTest().flatMap(({ athlete, left, right }
       test: "",
       side,
       date: null,
+      group: null,
       attempt: 1,
       value,
       cell: "A1",
@@ -64,7 +65,7 @@ describe("asymmetry on the sample squad", () => {
 
 describe("asymmetry of one athlete", () => {
   const trials = (side: "left" | "right", ...values: number[]): TestResult[] =>
-    values.map((value) => ({ athlete: "A", test: "", side, date: null, attempt: 1, value, cell: "A1" }));
+    values.map((value) => ({ athlete: "A", test: "", side, date: null, group: null, attempt: 1, value, cell: "A1" }));
 
   it("is 10 % of the larger side for 180 and 200 (worked example of Bishop et al. 2018: the smaller over the larger)", () => {
     const { rows } = answer([...trials("left", 178, 182, 180), ...trials("right", 196, 204, 200)], {
@@ -114,7 +115,7 @@ describe("the noise limit in a group", () => {
         return (["left", "right"] as const).flatMap((side) =>
           [1, 2, 3].map(() => {
             const value = 160 * Math.exp(scatter * chance.deviation());
-            return { athlete: String(athlete), test: "", side, date: null, attempt: 1, value, cell: "A1" };
+            return { athlete: String(athlete), test: "", side, date: null, group: null, attempt: 1, value, cell: "A1" };
           }),
         );
       }).flat();

@@ -71,6 +71,7 @@ describe.each(analyses.map((analysis) => [analysis.id, analysis] as const))("%s"
           test: "",
           side: side as "left",
           date: null,
+          group: null,
           attempt,
           value,
           cell: "A1",

@@ -10,7 +10,18 @@ const wide = (rows: readonly (readonly Cell[])[]): TestResult[] =>
     row.flatMap((value, column) =>
       value === null
         ? []
-        : [{ athlete: `A${athlete}`, test: "Hop", side: null, date: null, attempt: column + 1, value, cell: "A1" }],
+        : [
+            {
+              athlete: `A${athlete}`,
+              test: "Hop",
+              side: null,
+              date: null,
+              group: null,
+              attempt: column + 1,
+              value,
+              cell: "A1",
+            },
+          ],
     ),
   );
 
@@ -57,6 +68,7 @@ describe("reliability of a test", () => {
             test: "Hop",
             side: "left",
             date,
+            group: null,
             attempt: trial + 1,
             value: value + gain + day * (athlete % 2 ? 2 : -1),
             cell: "A1",
@@ -85,6 +97,7 @@ describe("reliability of a test", () => {
       test: "Throw",
       side: null,
       date: null,
+      group: null,
       attempt: 1,
       value: 5,
       cell: "A1",

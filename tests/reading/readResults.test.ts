@@ -17,6 +17,7 @@ describe("readResults(grid, map)", () => {
       test: "",
       side: "right",
       date: null,
+      group: null,
       attempt: 1,
       value: 149,
       cell: "D2",

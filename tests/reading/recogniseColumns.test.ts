@@ -26,7 +26,7 @@ describe("recogniseColumns(grid) on wide sheets", () => {
     const map = recogniseColumns(gridOf(rows));
     expect(map.firstDataRow).toBe(3);
     expect(map.unit).toBe("cm");
-    expect(map.columns.map((column) => column.use)).toEqual(["athlete", "none", "left", "right", "none"]);
+    expect(map.columns.map((column) => column.use)).toEqual(["athlete", "group", "left", "right", "none"]);
     expect(layoutOf(map)).toBe("wide");
   });
 

@@ -97,12 +97,22 @@ export const asymmetry = defineAnalysis({
   },
   example: {
     results: [178, 182, 180].flatMap((value, trial) => [
-      { athlete: "Example", test: "", side: "left" as const, date: null, attempt: 1, value, cell: `B${trial + 2}` },
+      {
+        athlete: "Example",
+        test: "",
+        side: "left" as const,
+        date: null,
+        group: null,
+        attempt: 1,
+        value,
+        cell: `B${trial + 2}`,
+      },
       {
         athlete: "Example",
         test: "",
         side: "right" as const,
         date: null,
+        group: null,
         attempt: 1,
         value: [196, 204, 200][trial]!,
         cell: `C${trial + 2}`,

@@ -102,6 +102,7 @@ export const reliability = defineAnalysis({
         test: "",
         side: null,
         date: null,
+        group: null,
         attempt: judge + 1,
         value,
         cell: "A1",

@@ -13,6 +13,8 @@ describe("two groups", () => {
     );
     expect(groups).toMatchObject({ firstCount: 35, secondCount: 36 });
     expectRelative(groups.difference.value, reference.diff, 1e-10);
+    expect(groups.firstMean - groups.secondMean).toBe(groups.difference.value);
+    expect(groups.firstMean).toBeGreaterThan(60);
     expectRelative(groups.difference.low, reference.welch.ci[0], 1e-9);
     expectRelative(groups.difference.high, reference.welch.ci[1], 1e-9);
     expectRelative(groups.welch.t, reference.welch.t, 1e-10);

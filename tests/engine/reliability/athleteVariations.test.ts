@@ -20,6 +20,8 @@ describe("each athlete's coefficient of variation", () => {
       [40, null],
     ];
     expect(unwrap(athleteVariations(results)).length).toBe(3);
-    expect(athleteVariations(results.slice(1))).toMatchObject({ reasons: [{ code: "tooFew", facts: { got: 2 } }] });
+    expect(athleteVariations(results.slice(1))).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "athletes with two results", needed: 3, got: 2 } }],
+    });
   });
 });

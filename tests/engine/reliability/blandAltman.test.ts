@@ -53,7 +53,14 @@ describe("limits of agreement", () => {
   test("a missing partner drops the pair; equal differences and two pairs are refused", () => {
     expect(unwrap(blandAltman([...meters, [500, null]], { confidence: 0.95 })).count).toBe(17);
     const shifted = meters.map(([first]) => [first!, first! + 0.1]);
-    expect(blandAltman(shifted, { confidence: 0.95 })).toMatchObject({ reasons: [{ code: "noSpread" }] });
-    expect(blandAltman(meters.slice(0, 2), { confidence: 0.95 })).toMatchObject({ reasons: [{ code: "tooFew" }] });
+    expect(blandAltman(shifted, { confidence: 0.95 })).toMatchObject({
+      reasons: [{ code: "noSpread", facts: { what: "differences" } }],
+    });
+    expect(blandAltman(meters.slice(0, 2), { confidence: 95 })).toMatchObject({
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        { code: "tooFew", facts: { what: "pairs", needed: 3, got: 2 } },
+      ],
+    });
   });
 });

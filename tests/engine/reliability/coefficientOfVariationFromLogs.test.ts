@@ -24,7 +24,7 @@ describe("typical error as a percentage, from logarithms", () => {
       coefficientOfVariationFromLogs(rows("sleep_student", ["drug1", "drug2"]), { confidence: 0.95 }),
     ).toMatchObject({
       ok: false,
-      reasons: [{ code: "notPositive" }],
+      reasons: [{ code: "notPositive", facts: { what: "every result" } }],
     });
   });
 });

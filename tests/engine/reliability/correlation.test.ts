@@ -18,8 +18,30 @@ describe("correlation", () => {
   });
 
   test("few pairs, equal values and unequal lists are refused", () => {
-    expect(correlation([1, 2], [3, 4])).toMatchObject({ reasons: [{ code: "tooFew" }] });
-    expect(correlation([0.1, 0.1, 0.1], [1, 2, 3])).toMatchObject({ reasons: [{ code: "noSpread" }] });
-    expect(correlation([1, 2, 3], [1, 2])).toMatchObject({ reasons: [{ code: "unequalLengths" }] });
+    expect(correlation([1, 2], [3, 4])).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "pairs", needed: 3, got: 2 } }],
+    });
+    for (const [first, second] of [
+      [
+        [0.1, 0.1, 0.1],
+        [1, 2, 3],
+      ],
+      [
+        [1, 2, 3],
+        [0.1, 0.1, 0.1],
+      ],
+    ] as const) {
+      expect(correlation(first, second)).toMatchObject({
+        reasons: [{ code: "noSpread", facts: { what: "values of one kind" } }],
+      });
+    }
+    expect(correlation([1, 2, 3], [1, 2])).toMatchObject({
+      reasons: [
+        {
+          code: "unequalLengths",
+          facts: { first: "first values", second: "second values", firstCount: 3, secondCount: 2 },
+        },
+      ],
+    });
   });
 });

@@ -32,6 +32,6 @@ describe("whether differences grow with the value", () => {
         [2, 3],
         [5, 6],
       ]),
-    ).toMatchObject({ reasons: [{ code: "noSpread" }] });
+    ).toMatchObject({ reasons: [{ code: "noSpread", facts: { what: "values of one kind" } }] });
   });
 });

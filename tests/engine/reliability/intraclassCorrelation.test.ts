@@ -69,28 +69,52 @@ describe("intraclass correlation", () => {
         [2.3, 2.3],
         [3.7, 3.7],
       ]),
-    ).toMatchObject({ reasons: [{ code: "noSpread" }] });
+    ).toMatchObject({ reasons: [{ code: "noSpread", facts: { what: "repeated results" } }] });
     expect(
       refusal([
         [1.1, 1.4],
         [2.3, 2.6],
         [3.7, 4],
       ]),
-    ).toMatchObject({ reasons: [{ code: "noSpread" }] });
+    ).toMatchObject({ reasons: [{ code: "noSpread", facts: { what: "repeated results" } }] });
     expect(
       refusal([
         [1, 2],
         [2, 1],
         [1, 2],
       ]),
-    ).toMatchObject({ reasons: [{ code: "noSpread" }] });
+    ).toMatchObject({ reasons: [{ code: "noSpread", facts: { what: "athletes' means" } }] });
     expect(
       refusal([
         [1, 2],
         [3, null],
         [5, 6],
       ]),
-    ).toMatchObject({ reasons: [{ code: "tooFew", facts: { got: 2 } }] });
+    ).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "athletes with every result", needed: 3, got: 2 } }],
+    });
+  });
+
+  test("every form has a label of its own and says what it means", () => {
+    expect(forms.map((form) => intraclassForms[form].label)).toEqual([
+      "ICC(1,1)",
+      "ICC(2,1)",
+      "ICC(3,1)",
+      "ICC(1,k)",
+      "ICC(2,k)",
+      "ICC(3,k)",
+    ]);
+    for (const form of forms)
+      expect(intraclassForms[form].meaning).toMatch(form.endsWith("Mean") ? /mean of k/ : /one result/);
+  });
+
+  test("confidence in percent is refused beside the data's own reasons", () => {
+    expect(intraclassCorrelation([[1, 2]], { form: "oneWaySingle", confidence: 95 })).toMatchObject({
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        { code: "tooFew", facts: { what: "athletes with every result" } },
+      ],
+    });
   });
 
   test("athletes with a missing result are left out and counted", () => {

@@ -22,6 +22,6 @@ describe("logarithms of results", () => {
         [1, 2],
         [0, null],
       ]),
-    ).toMatchObject({ reasons: [{ code: "notPositive", facts: { value: 0 } }] });
+    ).toMatchObject({ reasons: [{ code: "notPositive", facts: { what: "every result", value: 0 } }] });
   });
 });

@@ -32,7 +32,9 @@ describe("mean change between two sessions", () => {
         ],
         { confidence: 0.95 },
       ),
-    ).toMatchObject({ reasons: [{ code: "tooFew" }] });
+    ).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "athletes with both results", needed: 3, got: 2 } }],
+    });
     expect(
       meanChange(
         [
@@ -43,7 +45,7 @@ describe("mean change between two sessions", () => {
         { confidence: 0.95 },
       ),
     ).toMatchObject({
-      reasons: [{ code: "noSpread" }],
+      reasons: [{ code: "noSpread", facts: { what: "changes" } }],
     });
   });
 });

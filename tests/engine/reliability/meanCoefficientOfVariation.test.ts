@@ -14,7 +14,7 @@ describe("average within-athlete coefficient of variation", () => {
   test("zeros and negative values are refused", () => {
     expect(meanCoefficientOfVariation(rows("sleep_student", ["drug1", "drug2"]))).toMatchObject({
       ok: false,
-      reasons: [{ code: "notPositive" }],
+      reasons: [{ code: "notPositive", facts: { what: "every result" } }],
     });
   });
 });

@@ -38,7 +38,11 @@ describe("minimal detectable change", () => {
       [...[0.8, 0.9, 0.94, 0.95, 0.96].map(at)].sort((a, b) => a - b),
     );
     expect(minimalDetectableChange({ typicalError: 0, confidence: 95, degreesOfFreedom: 0 })).toMatchObject({
-      reasons: [{ code: "outOfRange" }, { code: "notPositive" }, { code: "notPositive" }],
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        { code: "notPositive", facts: { what: "the typical error", value: 0 } },
+        { code: "notPositive", facts: { what: "the degrees of freedom", value: 0 } },
+      ],
     });
   });
 });

@@ -89,7 +89,7 @@ describe("reliability from all results when some are missing", () => {
         { confidence: 0.95 },
       ),
     ).toMatchObject({
-      reasons: [{ code: "noSpread" }],
+      reasons: [{ code: "noSpread", facts: { what: "repeated results" } }],
     });
     expect(
       mixedModel(
@@ -100,7 +100,29 @@ describe("reliability from all results when some are missing", () => {
         ],
         { confidence: 0.95 },
       ),
-    ).toMatchObject({ reasons: [{ code: "tooFew" }] });
+    ).toMatchObject({ reasons: [{ code: "tooFew", facts: { what: "athletes with two results", needed: 3, got: 2 } }] });
+  });
+
+  test("equal results of everybody, and confidence in percent, are refused", () => {
+    const equal = new Array(4).fill([2.5, 2.5]);
+    expect(mixedModel(equal, { confidence: 0.95 })).toMatchObject({
+      reasons: [{ code: "noSpread", facts: { what: "results" } }],
+    });
+    expect(mixedModel(equal, { confidence: 95 })).toMatchObject({
+      reasons: [{ code: "outOfRange", facts: { what: "confidence" } }],
+    });
+  });
+
+  // Source: by hand: six results of three athletes in four sessions leave 6 - 3 - 4 + 1 = 0 degrees of freedom.
+  test("results too thinly spread over the sessions are refused", () => {
+    const thin = [
+      [1, 2, null, null],
+      [null, 3, 5, null],
+      [null, null, 4, 7],
+    ];
+    expect(mixedModel(thin, { confidence: 0.95 })).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "repeated results", needed: 7, got: 6 } }],
+    });
   });
 
   test("a large constant costs no digits", () => {

@@ -40,7 +40,12 @@ describe("one-way layout of unequally many results", () => {
   });
 
   test("a single repeated athlete and copied results are refused", () => {
-    expect(oneWayLayout([[1, 2], [3]], { confidence: 0.95 })).toMatchObject({ reasons: [{ code: "tooFew" }] });
+    expect(oneWayLayout([[1, 2], [3]], { confidence: 95 })).toMatchObject({
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        { code: "tooFew", facts: { what: "athletes with two results", needed: 2, got: 1 } },
+      ],
+    });
     expect(
       oneWayLayout(
         [
@@ -49,6 +54,6 @@ describe("one-way layout of unequally many results", () => {
         ],
         { confidence: 0.95 },
       ),
-    ).toMatchObject({ reasons: [{ code: "noSpread" }] });
+    ).toMatchObject({ reasons: [{ code: "noSpread", facts: { what: "results of each athlete" } }] });
   });
 });

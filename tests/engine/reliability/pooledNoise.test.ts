@@ -12,8 +12,14 @@ describe("pooledNoise(sets)", () => {
   });
 
   it("refuses what has no logarithm, single trials and copied trials", () => {
-    expect(pooledNoise([[180, 0]])).toMatchObject({ reasons: [{ code: "notPositive" }] });
-    expect(pooledNoise([[180], [200, null]])).toMatchObject({ reasons: [{ code: "tooFew" }] });
-    expect(pooledNoise([[180.1, 180.1, 180.1]])).toMatchObject({ reasons: [{ code: "noSpread" }] });
+    expect(pooledNoise([[0], [200, null]])).toMatchObject({
+      reasons: [
+        { code: "notPositive", facts: { what: "every trial", value: 0 } },
+        { code: "tooFew", facts: { what: "sets with two trials", needed: 1, got: 0 } },
+      ],
+    });
+    expect(pooledNoise([[180.1, 180.1, 180.1]])).toMatchObject({
+      reasons: [{ code: "noSpread", facts: { what: "trials of each set" } }],
+    });
   });
 });

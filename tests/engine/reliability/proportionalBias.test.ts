@@ -24,6 +24,6 @@ describe("whether one method reads ever higher", () => {
         [2, 3],
         [5, 6],
       ]),
-    ).toMatchObject({ reasons: [{ code: "noSpread" }] });
+    ).toMatchObject({ reasons: [{ code: "noSpread", facts: { what: "values of one kind" } }] });
   });
 });

@@ -28,6 +28,6 @@ describe("limits of agreement as ratios", () => {
       ],
       { confidence: 0.95 },
     );
-    expect(refused).toMatchObject({ reasons: [{ code: "notPositive" }] });
+    expect(refused).toMatchObject({ reasons: [{ code: "notPositive", facts: { what: "every result" } }] });
   });
 });

@@ -14,7 +14,7 @@ describe("root mean square coefficient of variation", () => {
   test("zeros and negative values are refused", () => {
     expect(rootMeanSquareCoefficientOfVariation(rows("sleep_student", ["drug1", "drug2"]))).toMatchObject({
       ok: false,
-      reasons: [{ code: "notPositive" }],
+      reasons: [{ code: "notPositive", facts: { what: "every result" } }],
     });
   });
 });

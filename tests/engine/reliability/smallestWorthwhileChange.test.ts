@@ -34,6 +34,8 @@ describe("smallest worthwhile change", () => {
       ),
     );
     expect(standardDeviation).toBe(0);
-    expect(smallestWorthwhileChange({ standardDeviation })).toMatchObject({ reasons: [{ code: "notPositive" }] });
+    expect(smallestWorthwhileChange({ standardDeviation })).toMatchObject({
+      reasons: [{ code: "notPositive", facts: { what: "the smallest worthwhile change", value: 0 } }],
+    });
   });
 });

@@ -18,7 +18,17 @@ describe("standard error of measurement", () => {
 
   test("a correlation above 1 and a negative spread are refused", () => {
     expect(standardErrorOfMeasurement(-1, 1.2)).toMatchObject({
-      reasons: [{ code: "negative" }, { code: "outOfRange" }],
+      reasons: [
+        { code: "negative", facts: { what: "the standard deviation", value: -1 } },
+        { code: "outOfRange", facts: { what: "the intraclass correlation", low: -1, high: 1, value: 1.2 } },
+      ],
     });
+  });
+
+  // Source: by hand, SD sqrt(1 - r).
+  test("no spread and perfect correlation, either way, are fine", () => {
+    expect(unwrap(standardErrorOfMeasurement(0, 0.5))).toBe(0);
+    expect(unwrap(standardErrorOfMeasurement(2, 1))).toBe(0);
+    expect(unwrap(standardErrorOfMeasurement(2, -1))).toBeCloseTo(2 * Math.SQRT2, 14);
   });
 });

@@ -57,10 +57,16 @@ describe("steadiedNoise(athletes)", () => {
   it("refuses values that are not above zero, too few athletes, and copied data", () => {
     expect(steadiedNoise([[[1, 0]], [[1, 2]], [[1, 2]]])).toMatchObject({
       ok: false,
-      reasons: [{ code: "notPositive" }],
+      reasons: [{ code: "notPositive", facts: { what: "every trial", value: 0 } }],
     });
-    expect(steadiedNoise([[[1, 2]], [[1, 2]]])).toMatchObject({ ok: false, reasons: [{ code: "tooFew" }] });
-    expect(steadiedNoise([[[2, 2]], [[3, 3]], [[4, 4]]])).toMatchObject({ ok: false, reasons: [{ code: "noSpread" }] });
+    expect(steadiedNoise([[[1, 2]], [[1, 2]]])).toMatchObject({
+      ok: false,
+      reasons: [{ code: "tooFew", facts: { what: "athletes with two trials of a side", needed: 3, got: 2 } }],
+    });
+    expect(steadiedNoise([[[2, 2]], [[3, 3]], [[4, 4]]])).toMatchObject({
+      ok: false,
+      reasons: [{ code: "noSpread", facts: { what: "trials of each set" } }],
+    });
   });
 
   it("does not depend on the unit, on missing trials, or on the order of athletes", () => {

@@ -17,11 +17,18 @@ describe("noise from trial to trial", () => {
   });
 
   test("single trials, copied trials and values that have no logarithm are refused", () => {
-    expect(trialNoise([[180], [200, null]], { confidence: 0.95 })).toMatchObject({ reasons: [{ code: "tooFew" }] });
-    expect(trialNoise([[180.1, 180.1, 180.1]], { confidence: 0.95 })).toMatchObject({
-      reasons: [{ code: "noSpread" }],
+    expect(trialNoise([[180], [200, null]], { confidence: 95 })).toMatchObject({
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        { code: "tooFew", facts: { what: "sets with two trials", needed: 1, got: 0 } },
+      ],
     });
-    expect(trialNoise([[180, 0]], { confidence: 0.95 })).toMatchObject({ reasons: [{ code: "notPositive" }] });
+    expect(trialNoise([[180.1, 180.1, 180.1]], { confidence: 0.95 })).toMatchObject({
+      reasons: [{ code: "noSpread", facts: { what: "trials of each set" } }],
+    });
+    expect(trialNoise([[180, 0]], { confidence: 0.95 })).toMatchObject({
+      reasons: [{ code: "notPositive", facts: { what: "every trial", value: 0 } }],
+    });
   });
 
   test("another unit for one athlete changes nothing", () => {

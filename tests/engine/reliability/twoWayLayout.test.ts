@@ -14,6 +14,25 @@ describe("analysis of variance of athletes by sessions", () => {
     expectRelative(layout.grandMean, reference.anova.grand_mean, 1e-10);
   });
 
+  test("one session of two athletes, and copied columns, are refused", () => {
+    expect(twoWayLayout([[1], [2]])).toMatchObject({
+      reasons: [
+        { code: "tooFew", facts: { what: "sessions", needed: 2, got: 1 } },
+        { code: "tooFew", facts: { what: "athletes with every result", needed: 3, got: 2 } },
+      ],
+    });
+    expect(twoWayLayout([])).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "sessions", needed: 2, got: 0 } }, { code: "tooFew" }],
+    });
+    expect(
+      twoWayLayout([
+        [1.1, 1.4],
+        [2.3, 2.6],
+        [3.7, 4],
+      ]),
+    ).toMatchObject({ reasons: [{ code: "noSpread", facts: { what: "repeated results" } }] });
+  });
+
   test("a large constant costs no digits", () => {
     const results = [
       [1, 2, 4],

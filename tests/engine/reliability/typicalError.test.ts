@@ -39,6 +39,15 @@ describe("typical error", () => {
     );
   });
 
+  test("confidence in percent is refused beside the data's own reasons", () => {
+    expect(typicalError([[1, 2]], { confidence: 95 })).toMatchObject({
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        { code: "tooFew", facts: { what: "athletes with every result" } },
+      ],
+    });
+  });
+
   test("athletes with a missing result change nothing but the count", () => {
     const results = reliabilitySets[0]!.results;
     const more = unwrap(typicalError([[null, 1, 2, 3], ...results, [null, null, null, null]], { confidence: 0.9 }));

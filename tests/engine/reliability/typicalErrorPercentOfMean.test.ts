@@ -14,7 +14,7 @@ describe("typical error in percent of the mean", () => {
   test("zeros and negative values are refused", () => {
     expect(typicalErrorPercentOfMean(rows("sleep_student", ["drug1", "drug2"]))).toMatchObject({
       ok: false,
-      reasons: [{ code: "notPositive" }],
+      reasons: [{ code: "notPositive", facts: { what: "every result" } }],
     });
   });
 });
