@@ -25,8 +25,9 @@ if (isReady) {
   const left = isBuilt && hasBrowser ? [] : ["--ignoreProjects", "browser"];
   mkdirSync(join(root, "reports"), { recursive: true });
   rmSync(results, { force: true });
-  // The build and the grid take most of a small machine; more than two at a time only makes them late.
-  jestStatus = node("jest/bin/jest.js", "--maxWorkers=2", "--json", `--outputFile=${results}`, ...left);
+  // The build and the grid take most of a small machine; more than two at a time only makes them late. The grid leaves
+  // timers behind in Node, for which nobody need wait.
+  jestStatus = node("jest/bin/jest.js", "--maxWorkers=2", "--forceExit", "--json", `--outputFile=${results}`, ...left);
 }
 
 const jest = existsSync(results) ? JSON.parse(readFileSync(results, "utf8")) : undefined;

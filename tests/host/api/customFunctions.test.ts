@@ -31,7 +31,7 @@ function offer(
 }
 
 /** The value of a formula in C1, after A1:B3 were filled. */
-async function valueOf(formula: string, cells: unknown[][] = []): Promise<unknown> {
+async function valueGiven(formula: string, cells: unknown[][] = []): Promise<unknown> {
   await onSheet(opened.host, async (sheet) => {
     if (cells.length) sheet.getRange("A1").getResizedRange(cells.length - 1, cells[0]!.length - 1).values = cells;
     sheet.getRange("F1").formulas = [[formula]];
@@ -48,7 +48,7 @@ describe("arguments", () => {
   test("a range arrives as rows: blanks as null, text and truth values as they are", async () => {
     const { calls, spy } = seen();
     offer("SEE", [{ type: "any", dimensionality: "matrix" }], spy as never);
-    await valueOf("=TRY.SEE(A1:B2)", [
+    await valueGiven("=TRY.SEE(A1:B2)", [
       [1, "DNS"],
       ["", true],
     ]);
@@ -63,29 +63,34 @@ describe("arguments", () => {
   test("an error in an argument is the result, and the function is not called (custom-functions-errors)", async () => {
     const { calls, spy } = seen();
     offer("SEE", [{ type: "any", dimensionality: "matrix" }], spy as never);
-    expect(await valueOf("=TRY.SEE(A1:A2)", [[1], ["=1/0"]])).toBe("#DIV/0!");
+    expect(await valueGiven("=TRY.SEE(A1:A2)", [[1], ["=1/0"]])).toBe("#DIV/0!");
     expect(calls).toEqual([]);
   });
 
   test("with allowErrorForDataTypeAny it arrives as a value (custom-functions-json)", async () => {
     const { calls, spy } = seen();
     offer("SEE", [{ type: "any", dimensionality: "matrix" }], spy as never, { allowErrorForDataTypeAny: true });
-    await valueOf("=TRY.SEE(A1:A2)", [[1], ["=NA()"]]);
+    await valueGiven("=TRY.SEE(A1:A2)", [[1], ["=NA()"]]);
     expect(calls.at(-1)).toEqual([[[1], [expect.objectContaining({ type: "Error", basicValue: "#N/A" })]]]);
   });
 
   test("optional ones left out arrive as null, repeating ones as an array (custom-functions-parameter-options)", async () => {
     const { calls, spy } = seen();
     offer("SEE", [{ type: "number" }, { type: "any", optional: true }, { type: "any", repeating: true }], spy as never);
-    await valueOf("=TRY.SEE(1)");
-    await valueOf('=TRY.SEE(1,"x",2,3)');
-    expect(calls).toEqual(expect.arrayContaining([[1, null, []], [1, "x", [2, 3]]]));
+    await valueGiven("=TRY.SEE(1)");
+    await valueGiven('=TRY.SEE(1,"x",2,3)');
+    expect(calls).toEqual(
+      expect.arrayContaining([
+        [1, null, []],
+        [1, "x", [2, 3]],
+      ]),
+    );
   });
 
   test("text that is no number does not fit a number: #VALUE!, uncalled", async () => {
     const { calls, spy } = seen();
     offer("SEE", [{ type: "number", dimensionality: "matrix" }], spy as never);
-    expect(await valueOf("=TRY.SEE(A1:A2)", [[1], ["inj"]])).toBe("#VALUE!");
+    expect(await valueGiven("=TRY.SEE(A1:A2)", [[1], ["inj"]])).toBe("#VALUE!");
     expect(calls).toEqual([]);
   });
 
@@ -93,14 +98,15 @@ describe("arguments", () => {
     offer("WHERE", [], ((invocation: CustomFunctions.Invocation) => invocation.address) as never, {
       options: { requiresAddress: true },
     });
-    expect(await valueOf("=TRY.WHERE()")).toBe("Sheet1!F1");
+    expect(await valueGiven("=TRY.WHERE()")).toBe("Sheet1!F1");
   });
 });
 
 describe("results", () => {
   test("arrays spill, and shrink again (custom-functions-dynamic-arrays)", async () => {
-    offer("COUNT.TO", [{ type: "number" }], ((to: number) => Array.from({ length: to }, (_, i) => [i + 1, "x"])) as never);
-    await valueOf("=TRY.COUNT.TO(A1)", [[3]]);
+    offer("COUNT.TO", [{ type: "number" }], ((to: number) =>
+      Array.from({ length: to }, (_, i) => [i + 1, "x"])) as never);
+    await valueGiven("=TRY.COUNT.TO(A1)", [[3]]);
     expect(await valuesAt(opened.host, "F1:G3")).toEqual([
       [1, "x"],
       [2, "x"],
@@ -119,25 +125,33 @@ describe("results", () => {
     await onSheet(opened.host, async (sheet) => {
       sheet.getRange("F2").values = [["taken"]];
     });
-    expect(await valueOf("=TRY.TWO()")).toBe("#SPILL!");
+    expect(await valueGiven("=TRY.TWO()")).toBe("#SPILL!");
   });
 
   test("null in an array shows 0, errors stay in their cell (custom-functions-errors)", async () => {
     const { CustomFunctions } = opened.host;
-    offer("MIX", [], (() => [[null, new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, "too few"), 3]]) as never);
-    await valueOf("=TRY.MIX()");
+    offer("MIX", [], (() => [
+      [null, new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, "too few"), 3],
+    ]) as never);
+    await valueGiven("=TRY.MIX()");
     expect(await valuesAt(opened.host, "F1:H1")).toEqual([[0, "#N/A", 3]]);
   });
 
   test("an error on purpose shows its value and keeps its words; any other shows #VALUE! and stops nothing else", async () => {
     const { CustomFunctions } = opened.host;
     offer("FAIL", [{ type: "any" }], ((how: string) => {
-      if (how === "purpose") throw new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, "Three trials are needed.");
+      if (how === "purpose")
+        throw new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, "Three trials are needed.");
       if (how === "throw") throw new Error("oops");
       return Number.NaN;
     }) as never);
     await onSheet(opened.host, async (sheet) => {
-      sheet.getRange("A1:A4").formulas = [['=TRY.FAIL("purpose")'], ['=TRY.FAIL("throw")'], ['=TRY.FAIL("nan")'], ["=1+1"]];
+      sheet.getRange("A1:A4").formulas = [
+        ['=TRY.FAIL("purpose")'],
+        ['=TRY.FAIL("throw")'],
+        ['=TRY.FAIL("nan")'],
+        ["=1+1"],
+      ];
     });
     expect(await valuesAt(opened.host, "A1:A4")).toEqual([["#N/A"], ["#VALUE!"], ["#NUM!"], [2]]);
     expect(opened.host.errorMessageAt("A1")).toBe("Three trials are needed.");
@@ -160,11 +174,16 @@ describe("results", () => {
 
   test("a streaming function goes on giving values (custom-functions-web-reqs)", async () => {
     let give: ((value: number) => void) | undefined;
-    offer("STREAM", [], ((invocation: CustomFunctions.StreamingInvocation<number>) => {
-      give = invocation.setResult;
-      invocation.setResult(1);
-    }) as never, { options: { stream: true } });
-    expect(await valueOf("=TRY.STREAM()")).toBe(1);
+    offer(
+      "STREAM",
+      [],
+      ((invocation: CustomFunctions.StreamingInvocation<number>) => {
+        give = invocation.setResult;
+        invocation.setResult(1);
+      }) as never,
+      { options: { stream: true } },
+    );
+    expect(await valueGiven("=TRY.STREAM()")).toBe(1);
     give?.(2);
     expect(await valuesAt(opened.host, "F1")).toEqual([[2]]);
   });
@@ -172,7 +191,7 @@ describe("results", () => {
 
 describe("registration and recalculation (custom-functions-troubleshooting)", () => {
   test("a name nobody described is #NAME?, one nobody associated #N/A, and both heal", async () => {
-    expect(await valueOf("=TRY.TWICE(A1)", [[4]])).toBe("#NAME?");
+    expect(await valueGiven("=TRY.TWICE(A1)", [[4]])).toBe("#NAME?");
     opened.host.registerFunctions(
       { functions: [{ id: "TWICE", name: "TWICE", parameters: [{ name: "x", type: "number" }] }] },
       "TRY",
@@ -184,7 +203,7 @@ describe("registration and recalculation (custom-functions-troubleshooting)", ()
 
   test("a changed input is counted again; the name is shown in capitals", async () => {
     offer("TWICE", [{ type: "number" }], ((x: number) => x * 2) as never);
-    await valueOf("=try.twice(A1)", [[4]]);
+    await valueGiven("=try.twice(A1)", [[4]]);
     await opened.host.type("A1", 5);
     await onSheet(opened.host, async (sheet, context) => {
       const cell = sheet.getRange("F1").load("values,formulas");

@@ -27,7 +27,8 @@ describe("load and sync (develop/application-specific-api-model)", () => {
       await context.sync();
       expect(range.address).toBe("Sheet1!B2:C3");
       expect(range.format.fill.color).toBe("#FFF2CC");
-    }));
+    }),
+  );
 
   test("items of a collection, by either path", () =>
     onSheet(opened.host, async (_sheet, context) => {
@@ -155,6 +156,13 @@ describe("a batch that fails (testing/application-specific-api-error-handling)",
       );
     });
   });
+
+  test("a load path the API does not have is passed over; the right property is then not loaded", () =>
+    onSheet(opened.host, async (sheet, context) => {
+      const range = sheet.getRange("A1").load("value");
+      await context.sync();
+      expect(() => range.values).toThrow(expect.objectContaining({ code: "PropertyNotLoaded" }));
+    }));
 
   test("what the host does not offer says so by name, as a member and as a load path", async () => {
     await onSheet(opened.host, async (sheet, context) => {

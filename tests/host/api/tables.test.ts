@@ -26,16 +26,33 @@ describe("tables (excel/excel-add-ins-tables)", () => {
       for (const part of parts) part.load("address");
       table.columns.load("items/name");
       await context.sync();
-      expect(table).toMatchObject({ name: "My_Squad", showBandedRows: true, showTotals: false, style: "TableStyleMedium2" });
+      expect(table).toMatchObject({
+        name: "My_Squad",
+        showBandedRows: true,
+        showTotals: false,
+        style: "TableStyleMedium2",
+      });
       expect(parts.map((part) => part.address)).toEqual(["Sheet1!A1:C3", "Sheet1!A1:C1", "Sheet1!A2:C3"]);
       expect(table.columns.items.map((column) => column.name)).toEqual(squad[0]);
     }));
 
   test.each([
     ["overlaps another", "InvalidArgument", (sheet: Excel.Worksheet) => sheet.tables.add("C3:D4", true)],
-    ["has a name with a space", "InvalidArgument", (_sheet: Excel.Worksheet, table: Excel.Table) => renamed(table, "My squad")],
-    ["has a name like a cell", "InvalidArgument", (_sheet: Excel.Worksheet, table: Excel.Table) => renamed(table, "AB12")],
-    ["moves its heading row", "InvalidArgument", (_sheet: Excel.Worksheet, table: Excel.Table) => table.resize("A2:C5")],
+    [
+      "has a name with a space",
+      "InvalidArgument",
+      (_sheet: Excel.Worksheet, table: Excel.Table) => renamed(table, "My squad"),
+    ],
+    [
+      "has a name like a cell",
+      "InvalidArgument",
+      (_sheet: Excel.Worksheet, table: Excel.Table) => renamed(table, "AB12"),
+    ],
+    [
+      "moves its heading row",
+      "InvalidArgument",
+      (_sheet: Excel.Worksheet, table: Excel.Table) => table.resize("A2:C5"),
+    ],
     [
       "has another's name",
       "ItemAlreadyExists",
@@ -101,7 +118,10 @@ describe("tables (excel/excel-add-ins-tables)", () => {
       sheet.getRange("A1:B1").values = [["Player", "Load"]];
       const table = sheet.tables.add("A1:B1", true);
       const before = table.rows.getCount();
-      table.rows.add(undefined, [["Ada", 1], ["Eva", 2]]);
+      table.rows.add(undefined, [
+        ["Ada", 1],
+        ["Eva", 2],
+      ]);
       const after = table.rows.getCount();
       const body = table.getDataBodyRange().load("address");
       await context.sync();
@@ -188,7 +208,11 @@ describe("structured references (support.microsoft.com: using structured referen
     ["=COUNTA(My_Squad[#All])", "=COUNTA(My_Squad[#All])", 9],
     ["=My_Squad[[#Headers],[Load (kg)]]", "=My_Squad[[#Headers],[Load (kg)]]", "Load (kg)"],
     ["=SUM(My_Squad[[Load (kg)]:[Hop '#1]])", "=SUM(My_Squad[[Load (kg)]:[Hop '#1]])", 103.5],
-    ["=_xlfn.XLOOKUP(\"Eva\",My_Squad[Player],My_Squad[Load (kg)])", '=XLOOKUP("Eva",My_Squad[Player],My_Squad[Load (kg)])', 60],
+    [
+      '=_xlfn.XLOOKUP("Eva",My_Squad[Player],My_Squad[Load (kg)])',
+      '=XLOOKUP("Eva",My_Squad[Player],My_Squad[Load (kg)])',
+      60,
+    ],
     ['="My_Squad[Player]"', '="My_Squad[Player]"', "My_Squad[Player]"],
   ])("%s", (typed, shown, value) =>
     onSheet(opened.host, async (sheet, context) => {
@@ -198,7 +222,8 @@ describe("structured references (support.microsoft.com: using structured referen
       cell.load("formulas,values");
       await context.sync();
       expect([cell.formulas[0]![0], cell.values[0]![0]]).toEqual([shown, value]);
-    }));
+    }),
+  );
 
   test.each([
     ["=[@[Load (kg)]]*2", "=[@[Load (kg)]]*2", 80],
@@ -213,7 +238,8 @@ describe("structured references (support.microsoft.com: using structured referen
       cell.load("formulas,values");
       await context.sync();
       expect([cell.formulas[0]![0], cell.values[0]![0]]).toEqual([shown, value]);
-    }));
+    }),
+  );
 
   test("this row outside the table's rows is #VALUE!, and reads back as typed", () =>
     onSheet(opened.host, async (sheet, context) => {
