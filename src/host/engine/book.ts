@@ -6,6 +6,7 @@ import { SetWorksheetColumnCountCommand, SetWorksheetRowCountCommand } from "@un
 import { Changes } from "./changes";
 import { Charts } from "./charts";
 import { CircularReferences } from "./circular";
+import { ConditionalFormats } from "./conditionalFormats";
 import type { Engine } from "./createEngine";
 import { CustomFunctions } from "./customFunctions";
 import { Filters } from "./filters";
@@ -29,6 +30,7 @@ export class Book {
   readonly names: Names;
   readonly filters: Filters;
   readonly charts: Charts;
+  readonly conditionalFormats: ConditionalFormats;
   readonly circular: CircularReferences;
   readonly functions: CustomFunctions;
   readonly state = new State();
@@ -50,6 +52,7 @@ export class Book {
     this.names = new Names(this);
     this.filters = new Filters(this);
     this.charts = new Charts(this);
+    this.conditionalFormats = new ConditionalFormats(this);
     this.circular = new CircularReferences(this);
     this.functions = new CustomFunctions(this);
     this.#restoreSearch = skipSearchForFormulas(this);

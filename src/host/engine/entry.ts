@@ -30,6 +30,12 @@ const text = (v: string): CellEntry => ({ kind: "value", cell: { v, t: CellValue
 /** Text that stays text whatever it looks like: after a leading apostrophe or in a cell of format "@". */
 const literal = (v: string): CellEntry => ({ kind: "value", cell: { v, t: CellValueType.FORCE_STRING } });
 
+/** Commas that part no thousands make text of a number: "1,82" and "14,37" stay as they are. */
+const isOddlyGrouped = (typed: string): boolean => {
+  const number = /[\d,.]*\d[\d,.]*/.exec(typed)?.[0] ?? "";
+  return number.includes(",") && !/^\d{1,3}(,\d{3})+(\.\d*)?$/.test(number);
+};
+
 /**
  * What a cell holds after a value is entered, as if typed: text with a leading =, + or - that is no number is a
  * formula (Range.values in the reference), @ begins a formula too, an apostrophe makes text, and text that looks like
@@ -47,7 +53,7 @@ export function enter(value: unknown, format: string): CellEntry {
   if (format === "@") return literal(typed);
   if (typed.startsWith("'")) return literal(typed.slice(1));
   if (typed.length > 1 && typed.startsWith("=")) return { kind: "formula", formula: typed };
-  const read = numfmt.parseValue(typed);
+  const read = isOddlyGrouped(typed) ? null : numfmt.parseValue(typed);
   if (read !== null && typeof read.v === "number") {
     return {
       kind: "value",

@@ -35,6 +35,8 @@ import { refuse } from "../errors";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { cellGrid, oneOf, onSheet, text, wholeNumber } from "./arguments";
 import { readCells, readColumns, readRows, writeCells, writeColumns, writeRows } from "./cellProperties";
+import { ConditionalFormatCollection } from "./conditionalFormats";
+import { DataValidation } from "./dataValidation";
 import { fromR1C1, toR1C1 } from "./r1c1";
 import { areasTarget, RangeAreas } from "./rangeAreas";
 import { RangeFormat } from "./rangeFormat";
@@ -128,7 +130,9 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
     numberFormat: {
       get: perCell(readFormats),
       set: (area, given) => {
-        const formats = cellGrid(area, given);
+        // Published samples give one format in brackets for a range of many cells.
+        const single = Array.isArray(given) && given.length === 1 && given[0]?.length === 1;
+        const formats = cellGrid(area, single ? given[0]![0] : given);
         writeStyle(area, (row, column) => {
           const pattern = formats[row - area.row]?.[column - area.column];
           return pattern === null ? null : { n: { pattern: text(pattern, "A number format") } };
@@ -148,6 +152,8 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
     width: { get: (area) => widthOf(area) },
   },
   objects: {
+    conditionalFormats: { of: () => ConditionalFormatCollection, at: (area) => [area] },
+    dataValidation: { of: () => DataValidation, at: (area) => [area] },
     format: { of: () => RangeFormat, at: (area) => [area] },
     sort: { of: () => RangeSort, at: (area) => area },
     worksheet: { of: () => Worksheet, at: sheetOf },

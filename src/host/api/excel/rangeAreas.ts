@@ -6,6 +6,8 @@ import { select } from "../../engine/selection";
 import { usedPart } from "../../engine/usedRange";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { oneOf, onSheet, wholeNumber } from "./arguments";
+import { ConditionalFormatCollection } from "./conditionalFormats";
+import { DataValidation } from "./dataValidation";
 import { areaOf, Range } from "./range";
 import { RangeFormat } from "./rangeFormat";
 import { specialCells } from "./search";
@@ -46,6 +48,8 @@ export const RangeAreas: ProxyClass<Excel.RangeAreas, Areas> = proxyClass<Excel.
   },
   objects: {
     areas: { of: () => RangeCollection, at: (areas) => areas },
+    conditionalFormats: { of: () => ConditionalFormatCollection, at: (areas) => areas },
+    dataValidation: { of: () => DataValidation, at: (areas) => areas },
     format: { of: () => RangeFormat, at: (areas) => areas },
     worksheet: { of: () => Worksheet, at: (areas) => sheetOf(areas[0]!) },
   },

@@ -95,8 +95,6 @@ export abstract class ClientObject {
     const itemTree: Record<string, LoadTree> = {};
     let itemsAsked = items !== undefined && asked.length === 0;
     for (const name of asked.length ? asked : this.#plainProperties()) {
-      // The documented way to load an object without any of its properties.
-      if (name === "NoPropertiesNeeded") continue;
       const below = tree[name] ?? {};
       if (scalars[name]) {
         this.$members.check(this.context, name);
@@ -107,9 +105,11 @@ export abstract class ClientObject {
         itemsAsked = true;
         if (name === "items") Object.assign(itemTree, below);
         else itemTree[name] = below;
-      } else {
+      } else if (this.$members.isPublished(name)) {
         throw this.$members.unknown(name);
       }
+      // A name the API does not have is passed over, as published samples rely on ("NoPropertiesNeeded" among them);
+      // who misspells a property is told when reading the right one.
     }
     if (items && itemsAsked) {
       const list = items.list(target).map((item) => {
@@ -161,7 +161,7 @@ export abstract class ClientObject {
       `${this.$members.name}.${name}`,
       () => {
         this.$members.check(this.context, name);
-        return this.$onTarget((target) => scalar.set!(target, given));
+        return this.$onTarget((target) => scalar.set!(target, found(given)));
       },
       { bytes: sizeOf(given) },
     );
@@ -223,10 +223,21 @@ export function sizeOf(value: unknown): number {
   return 5;
 }
 
+/** The value with what objects of the API in it stand for, such as the range that is the source of a list. */
+const found = (value: unknown): unknown =>
+  value instanceof ClientObject
+    ? value.$target()
+    : Array.isArray(value) || typeof value !== "object" || value === null || isDate(value)
+      ? value
+      : Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, found(inner)]));
+
+/** A date made in any window. */
+const isDate = (value: unknown): boolean => Object.prototype.toString.call(value) === "[object Date]";
+
 /** The value as it was at the call: later changes of an array the caller keeps do not reach the queue. */
 const plainCopy = (value: unknown): unknown =>
   Array.isArray(value)
     ? value.map(plainCopy)
-    : value instanceof ClientObject || typeof value !== "object" || value === null
+    : value instanceof ClientObject || typeof value !== "object" || value === null || isDate(value)
       ? value
       : Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, plainCopy(inner)]));

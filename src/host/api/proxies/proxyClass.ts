@@ -104,6 +104,8 @@ export type AnyMembers = {
   offered(context: RequestContext, member: string): boolean;
   /** Throws ApiNotFound for a member of a newer requirement set than the host says it has. */
   check(context: RequestContext, member: string): void;
+  /** Whether the published class has the member. */
+  isPublished(member: string): boolean;
   unknown(member: string): ApiError;
 };
 
@@ -122,6 +124,8 @@ export function proxyClass<Interface, Target>(
   name: string,
   declared: Members<Interface, Target>,
 ): ProxyClass<Interface, Target> {
+  const published = new Set((publishedMembers[name] ?? "").split(" ").map((member) => member.split(/\(\)@|@/)[0]!));
+  published.delete("");
   const members = {
     name: name,
     scalars: declared.scalars ?? {},
@@ -133,6 +137,7 @@ export function proxyClass<Interface, Target>(
     check(context: RequestContext, member: string) {
       if (!context.surroundings.offers(name, member)) throw new ApiError("ApiNotFound", undefined, `${name}.${member}`);
     },
+    isPublished: (member: string) => published.has(member),
     unknown: (member: string) => notImplemented(`${name}.${member}`),
   } as unknown as AnyMembers;
 
@@ -145,12 +150,11 @@ export function proxyClass<Interface, Target>(
   const member = (key: string, descriptor: PropertyDescriptor) =>
     Object.defineProperty(Offered.prototype, key, { configurable: true, ...descriptor });
 
-  for (const published of (publishedMembers[name] ?? "").split(" ")) {
-    const [key = ""] = published.split(/\(\)@|@/);
+  for (const key of published) {
     const refusal = () => {
       throw members.unknown(key);
     };
-    if (key) member(key, { get: refusal, set: refusal });
+    member(key, { get: refusal, set: refusal });
   }
   for (const [key, scalar] of Object.entries(members.scalars)) {
     member(key, {
