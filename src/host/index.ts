@@ -10,7 +10,9 @@
  * Charts are plain data: `host.charts.list(sheetId)`, `host.charts.dataOf(chart)`, `host.charts.listen(..)`.
  * What add-ins keep beside the cells: `host.book.state.save()` and `.load(..)`.
  */
+
 export { createHost, type Host, type HostOptions } from "./api/createHost";
+export { offeredMembers } from "./api/proxies/proxyClass";
 export type { Book } from "./engine/book";
 export type { Chart, ChartData, ChartSeries } from "./engine/charts";
 export { createEngine, type Engine, type EngineOptions } from "./engine/createEngine";

@@ -19,6 +19,10 @@ function eachCell(area: Area, visit: (cell: Nullable<ICellData>, row: number, co
     const spilledRow = spilled?.[r];
     for (let c = column; c < column + columnCount; c += 1) {
       const cell = ownRow?.[c];
+      if (book.circular.has(sheetId, r, c)) {
+        visit({ ...cell, v: "#CYCLE!", t: CellValueType.STRING }, r, c);
+        continue;
+      }
       visit((cell?.v ?? null) === null ? (spilledRow?.[c] ?? cell) : cell, r, c);
     }
   }
@@ -55,7 +59,26 @@ export function typeOf(cell: Nullable<ICellData>): ValueType {
   return cell?.t !== CellValueType.FORCE_STRING && errorValues.has(content) ? "Error" : "String";
 }
 
-export const readValues = (area: Area): CellContent[][] => grid(area, contentOf);
+/** Values row by row. What is read most is read in the tightest loop: no call for a plain number or text. */
+export function readValues(area: Area): CellContent[][] {
+  const { book, sheetId, row, column, rowCount, columnCount } = area;
+  const own = book.worksheet(sheetId).getCellMatrix().getMatrix();
+  const spilled = book.injector.get(FormulaDataModel).getArrayFormulaCellData()?.[book.id]?.[sheetId];
+  if (spilled || book.circular.addresses.length > 0) return grid(area, contentOf);
+  const rows: CellContent[][] = new Array(rowCount);
+  for (let r = 0; r < rowCount; r += 1) {
+    const cells = own[row + r];
+    const values: CellContent[] = new Array(columnCount);
+    for (let c = 0; c < columnCount; c += 1) {
+      const cell = cells?.[column + c];
+      const value = cell?.v;
+      values[c] =
+        value === undefined || value === null ? "" : cell?.t === CellValueType.BOOLEAN ? contentOf(cell) : value;
+    }
+    rows[r] = values;
+  }
+  return rows;
+}
 
 export const readTypes = (area: Area): ValueType[][] => grid(area, typeOf);
 

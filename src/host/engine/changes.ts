@@ -38,7 +38,8 @@ export type Change =
       readonly rectangle: Rectangle;
     }
   | { readonly kind: "RowsHidden" | "RowsShown"; readonly sheetId: string; readonly rectangles: readonly Rectangle[] }
-  | { readonly kind: "sheetAdded" | "sheetDeleted" | "sheetRenamed" | "sheetMoved"; readonly sheetId: string }
+  | { readonly kind: "sheetAdded" | "sheetDeleted" | "sheetMoved"; readonly sheetId: string }
+  | { readonly kind: "sheetRenamed"; readonly sheetId: string; readonly before: string; readonly after: string }
   | { readonly kind: "sheetVisibility"; readonly sheetId: string }
   | { readonly kind: "sheetActivated"; readonly sheetId: string; readonly left: string }
   | { readonly kind: "selection"; readonly sheetId: string }
@@ -79,10 +80,12 @@ export class Changes {
   readonly #listening: IDisposable[];
   #before: CellState | undefined;
   #activeSheet: string;
+  readonly #sheetNames: Map<string, string>;
 
   constructor(book: Book) {
     this.#book = book;
     this.#activeSheet = book.workbook.getActiveSheet()?.getSheetId() ?? "";
+    this.#sheetNames = new Map(book.workbook.getSheets().map((sheet) => [sheet.getSheetId(), sheet.getName()]));
     this.#listening = [
       book.commands.beforeCommandExecuted((command) => {
         if (command.id !== SetRangeValuesMutation.id) return;
@@ -101,6 +104,17 @@ export class Changes {
   listen(listener: (change: Change) => void): () => void {
     this.#listeners.add(listener);
     return () => this.#listeners.delete(listener);
+  }
+
+  /** Does something that is the host's own doing and no event. */
+  silently(work: () => void): void {
+    const { enabled } = this;
+    this.enabled = false;
+    try {
+      work();
+    } finally {
+      this.enabled = enabled;
+    }
   }
 
   tell(change: Change): void {
@@ -155,8 +169,11 @@ export class Changes {
     }
     const sheet = sheets[command.id];
     if (sheet) {
-      const added = (command.params as { sheet?: { id: string } }).sheet?.id;
-      this.tell({ kind: sheet, sheetId: added ?? sheetId });
+      const id = (command.params as { sheet?: { id: string } }).sheet?.id ?? sheetId;
+      const before = this.#sheetNames.get(id) ?? "";
+      const after = this.#book.workbook.getSheetBySheetId(id)?.getName() ?? "";
+      this.#sheetNames.set(id, after);
+      this.tell(sheet === "sheetRenamed" ? { kind: sheet, sheetId: id, before, after } : { kind: sheet, sheetId: id });
     } else if (command.id === SetWorksheetActiveOperation.id) {
       const left = this.#activeSheet;
       this.#activeSheet = sheetId;

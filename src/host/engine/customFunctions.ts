@@ -9,7 +9,6 @@ import {
   type ErrorType,
   ErrorValueObject,
   type FunctionVariantType,
-  IFormulaDependencyGenerator,
   IFunctionService,
   NullValueObject,
   NumberValueObject,
@@ -361,7 +360,7 @@ export class CustomFunctions {
 
   constructor(book: Book) {
     this.#book = book;
-    this.#streams = new Streams(() => this.#recalculateAll());
+    this.#streams = new Streams(() => book.recalculate());
   }
 
   /** Describes functions. In a formula they are called by `namespace`, a dot and their name. */
@@ -378,12 +377,12 @@ export class CustomFunctions {
     });
     this.#book.injector.get(IFunctionService).registerExecutors(...functions);
     this.#isRegistered = true;
-    this.#recalculateAll();
+    this.#book.recalculate();
   }
 
   associate(id: string, implementation: AssociatedFunction): void {
     this.#implementations.set(id.toUpperCase(), implementation);
-    if (this.#isRegistered) this.#recalculateAll();
+    if (this.#isRegistered) this.#book.recalculate();
   }
 
   /** Why the cell shows an error, where its function said so. */
@@ -403,14 +402,5 @@ export class CustomFunctions {
 
   dispose(): void {
     this.#streams.stop();
-  }
-
-  /** Formulas read before a function was known are read anew: the engine remembers them as unreadable. */
-  #recalculateAll(): void {
-    const generator = this.#book.injector.get(IFormulaDependencyGenerator) as unknown as {
-      _disposeByUnitId(unitId: string): void;
-    };
-    generator._disposeByUnitId(this.#book.id);
-    this.#book.recalculate();
   }
 }

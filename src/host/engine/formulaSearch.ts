@@ -5,7 +5,7 @@ import type { Book } from "./book";
 
 type Cells = Record<number, Record<number, ICellData | null>>;
 
-/** The engine's bookkeeping of formulas, partly private (pinned version; `speed.test.ts` fails if it moves). */
+/** The engine's bookkeeping of formulas, partly private (pinned version; `innards.test.ts` fails if it moves). */
 type Model = {
   _getSheetFormulaIdMap(unitId: string, sheetId: string): Record<string, unknown>;
   updateFormulaData(unitId: string, sheetId: string, cells: Cells): Record<string, unknown>;

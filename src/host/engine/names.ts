@@ -78,6 +78,7 @@ export class Names {
 
   change(item: DefinedName, change: Partial<Pick<DefinedName, "formula" | "comment" | "visible">>): void {
     this.#book.run(SetDefinedNameCommand.id, this.#params({ ...item, ...change }));
+    if (change.formula !== undefined) this.#book.recalculate();
   }
 
   remove(item: DefinedName): void {

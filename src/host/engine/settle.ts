@@ -3,7 +3,7 @@ import { SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { TriggerCalculationController } from "@univerjs/sheets-formula";
 import type { Book } from "./book";
 
-/** The engine's private bookkeeping of pending calculations (pinned version; `settle.test.ts` fails if it moves). */
+/** The engine's private bookkeeping of pending calculations (pinned version; `innards.test.ts` fails if it moves). */
 type Trigger = {
   _waitingCommandQueue: unknown[];
   _setTimeoutKey: ReturnType<typeof setTimeout>;

@@ -8,6 +8,7 @@ import {
 } from "@univerjs/sheets";
 import type { Book } from "./book";
 import { freshSheetSize } from "./emptyWorkbook";
+import { activate, activeSheetId } from "./selection";
 
 /** A sheet of the workbook; the same one under any name. */
 export type Sheet = { readonly book: Book; readonly id: string };
@@ -49,11 +50,14 @@ export function addSheet(book: Book, name: string): Sheet {
   let number = used.size + 1;
   while (used.has(`sheet-${number}`)) number += 1;
   const id = `sheet-${number}`;
+  const active = activeSheetId(book);
   book.run(InsertSheetCommand.id, {
     unitId: book.id,
     index: used.size,
     sheet: mergeWorksheetSnapshotWithDefault({ id, name, ...freshSheetSize }),
   });
+  // The engine activates a new sheet; Excel does not.
+  book.changes.silently(() => activate(book, active));
   return { book, id };
 }
 

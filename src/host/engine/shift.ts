@@ -27,18 +27,9 @@ export class ShiftConflict extends Error {
 async function onSheet(area: Area, work: () => Promise<unknown>): Promise<void> {
   const { book, sheetId } = area;
   const active = activeSheetId(book);
-  const { enabled } = book.changes;
-  if (active !== sheetId) {
-    book.changes.enabled = false;
-    activate(book, sheetId);
-    book.changes.enabled = enabled;
-  }
+  book.changes.silently(() => activate(book, sheetId));
   await work();
-  if (active !== sheetId) {
-    book.changes.enabled = false;
-    activate(book, active);
-    book.changes.enabled = enabled;
-  }
+  book.changes.silently(() => activate(book, active));
 }
 
 /** Cells that move when the area is inserted or removed. */

@@ -3,7 +3,6 @@ import type { Book } from "../../engine/book";
 import type { Change } from "../../engine/changes";
 import { addressOf } from "../../engine/references";
 import { selectedAreas } from "../../engine/selection";
-import { nameOf } from "../../engine/sheets";
 import type { EventSource } from "../proxies/eventHandlers";
 
 type EventName =
@@ -20,15 +19,6 @@ type EventName =
   | "rowHiddenChanged"
   | "selectionChanged"
   | "visibilityChanged";
-
-/** Names of the sheets before they changed, for events that tell both. */
-const sheetNames = new WeakMap<Book, Map<string, string>>();
-
-function knownNames(book: Book): Map<string, string> {
-  const names = sheetNames.get(book) ?? new Map(book.workbook.getSheets().map((s) => [s.getSheetId(), s.getName()]));
-  sheetNames.set(book, names);
-  return names;
-}
 
 /** What tells of who acted: in one program every change is local (Excel.EventSource). */
 const origin = (book: Book) => ({
@@ -114,13 +104,16 @@ const tellers: Record<EventName, (book: Book, change: Change) => object | null> 
           source: "Local",
         }
       : null,
-  nameChanged: (book, change) => {
-    if (change.kind !== "sheetRenamed") return null;
-    const names = knownNames(book);
-    const nameBefore = names.get(change.sheetId) ?? "";
-    const nameAfter = nameOf({ book, id: change.sheetId });
-    return { type: "WorksheetNameChanged", worksheetId: change.sheetId, nameBefore, nameAfter, source: "Local" };
-  },
+  nameChanged: (_book, change) =>
+    change.kind === "sheetRenamed"
+      ? {
+          type: "WorksheetNameChanged",
+          worksheetId: change.sheetId,
+          nameBefore: change.before,
+          nameAfter: change.after,
+          source: "Local",
+        }
+      : null,
   rowHiddenChanged: (_book, change) =>
     change.kind === "RowsHidden" || change.kind === "RowsShown"
       ? {
@@ -154,12 +147,10 @@ export function sheetEvent<Target, Arguments>(
 ): EventSource<Target, Arguments> {
   return (target, tell) => {
     const book = (target as { book?: Book }).book ?? (target as unknown as Book);
-    knownNames(book);
     const own = sheetOf?.(target) ?? null;
     return book.changes.listen((change) => {
       const args = tellers[name](book, change) as { worksheetId?: string } | null;
       if (args && (own === null || args.worksheetId === own)) tell(args as Arguments);
-      if (change.kind === "sheetRenamed") knownNames(book).set(change.sheetId, nameOf({ book, id: change.sheetId }));
     });
   };
 }

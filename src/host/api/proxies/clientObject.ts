@@ -216,8 +216,8 @@ export function sizeOf(value: unknown): number {
   if (typeof value === "number") return 8;
   if (typeof value === "string") return value.length + 2;
   if (Array.isArray(value)) {
-    let bytes = 2;
-    for (const item of value) bytes += sizeOf(item) + 1;
+    let bytes = 2 + value.length;
+    for (const item of value) bytes += typeof item === "number" ? 8 : sizeOf(item);
     return bytes;
   }
   return 5;

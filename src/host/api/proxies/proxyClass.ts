@@ -117,8 +117,16 @@ export type ProxyClass<Interface, Target> = {
   readonly stands?: { readonly for: Interface; readonly target: (target: Target) => void };
 };
 
-/** All classes made, by name; the table of offered members is read from here. */
-export const offeredClasses = new Map<string, AnyMembers>();
+const classes = new Map<string, AnyMembers>();
+
+/** The classes the host offers, each with the names of its members. The table in DEVELOPERS.md is made from this. */
+export const offeredMembers = (): ReadonlyMap<string, readonly string[]> =>
+  new Map(
+    [...classes].map(([name, { scalars, objects, methods, events, items }]) => [
+      name,
+      [...(items ? ["items"] : []), ...[scalars, objects, methods, events].flatMap((part) => Object.keys(part))].sort(),
+    ]),
+  );
 
 export function proxyClass<Interface, Target>(
   name: string,
@@ -200,7 +208,7 @@ export function proxyClass<Interface, Target>(
   for (const [key, declaration] of Object.entries(members.methods)) {
     member(key, { value: method(members, key, declaration), writable: true });
   }
-  offeredClasses.set(name, members);
+  classes.set(name, members);
   return { className: name, members, create: (context, source) => new Offered(context, source) };
 }
 
