@@ -24,7 +24,7 @@ export default {
   coverageAnalysis: "perTest",
   concurrency: 1,
   // Long: on a busy machine a slow run is no endless one. Loops without end are counted, not timed, in most cases.
-  timeoutMS: 60_000,
+  timeoutMS: 20_000,
   incremental: true,
   incrementalFile: ".cache/mutation/results.json",
   tempDirName: ".cache/mutation/copies",
