@@ -1,14 +1,12 @@
-import type { IWorkbookData } from "@univerjs/core";
 import { CommandType } from "@univerjs/core";
 import { SetWorksheetRowAutoHeightMutation } from "@univerjs/sheets";
 import { ILayoutService } from "@univerjs/ui";
 import type { Engine } from "../engine/createEngine";
-import { emptyWorkbook } from "../engine/emptyWorkbook";
 import { createHost, type Host } from "../index";
 import type { OpenedXlsx } from "../xlsx";
 import { describeFunctions } from "./addIn";
 import { startChartLayer } from "./charts/chartLayer";
-import { lift, showProgress } from "./cover";
+import { lift, showFailure, showProgress } from "./cover";
 import { acceptDrops } from "./dropFiles";
 import { element } from "./elements";
 import { startFocusAreas } from "./focusAreas";
@@ -83,7 +81,7 @@ function watch(target: Document): void {
 
 async function readSample(): Promise<OpenedXlsx> {
   const response = await fetch(sample.address);
-  if (!response.ok) return { workbook: emptyWorkbook(), notices: [] };
+  if (!response.ok) throw new Error(`${sample.address} is not there.`);
   const { openXlsx } = await import("../xlsx");
   return openXlsx(new Uint8Array(await response.arrayBuffer()), sample.name);
 }
@@ -91,19 +89,34 @@ async function readSample(): Promise<OpenedXlsx> {
 async function openFile(file: File): Promise<void> {
   if (onDesk?.isChanged && !(await mayReplace(onDesk.name))) return;
   await showProgress(1, `Opening ${file.name} …`);
+  const opened = await read(file);
+  if (!opened) return;
+  try {
+    await show(opened);
+  } catch (error) {
+    console.error(error);
+    showFailure(`${file.name} could not be shown. Load the page again to go on with the sample workbook.`, () => {
+      if (onDesk) onDesk.isChanged = false;
+      location.reload();
+    });
+    return;
+  }
+  if (opened.notices.length > 0) {
+    await ask({ title: "Opened, without some of it", items: opened.notices, goOn: "Go on" });
+  }
+}
+
+/** Reads a file completely before what is open is put away; a file that is refused leaves it as it was. */
+async function read(file: File): Promise<OpenedXlsx | undefined> {
   const { openXlsx, XlsxRefusal } = await import("../xlsx");
   try {
-    const opened = openXlsx(new Uint8Array(await file.arrayBuffer()), file.name.replace(/\.xlsx$/i, ""));
-    await show(opened);
-    if (opened.notices.length > 0) {
-      await ask({ title: "Opened, without some of it", items: opened.notices, goOn: "Go on" });
-    }
+    return openXlsx(new Uint8Array(await file.arrayBuffer()), file.name.replace(/\.xlsx$/i, ""));
   } catch (error) {
-    // What was open stays open: the new file is read completely before the old one is put away.
     lift();
     if (!(error instanceof XlsxRefusal)) console.error(error);
     const text = error instanceof XlsxRefusal ? error.message : "Something in this file was not understood.";
     await ask({ title: `${file.name} was not opened`, text, goOn: "Go back" });
+    return undefined;
   }
 }
 
@@ -137,12 +150,12 @@ function download(bytes: Uint8Array, name: string): void {
 }
 
 /** Puts a workbook on the desk in place of the one before: a fresh engine, a fresh host, a fresh pane. */
-async function show({ workbook }: OpenedXlsx): Promise<void> {
+async function show(opened: OpenedXlsx): Promise<void> {
   document.documentElement.removeAttribute("data-ready");
   setControls(false);
   await showProgress(2, "Laying out the grid …");
   putAway();
-  onDesk = layOut(workbook);
+  onDesk = await layOut(opened);
   await showProgress(3, "Loading the task pane …");
   await describeFunctions(onDesk.host);
   const frame = await loadPane();
@@ -152,10 +165,13 @@ async function show({ workbook }: OpenedXlsx): Promise<void> {
   document.documentElement.dataset.ready = "true";
 }
 
-function layOut(workbook: Partial<IWorkbookData>): OnDesk {
+async function layOut(opened: OpenedXlsx): Promise<OnDesk> {
+  const { restoreBook } = await import("../xlsx");
+  const { workbook } = opened;
   const engine = startGrid(element("grid-container", HTMLDivElement), workbook);
   const host = createHost(engine);
   window.tapelineHost = host;
+  restoreBook(host.book, opened);
   const charts = startChartLayer(host.book, element("charts", HTMLDivElement));
   showFormulasAsTyped(host.book);
   const name = workbook.name ?? "Workbook";

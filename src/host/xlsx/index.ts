@@ -1,4 +1,5 @@
 export { type OpenedXlsx, openXlsx } from "./read";
 export { XlsxRefusal } from "./refusal";
+export { restoreBook } from "./restoreBook";
 export { saveBook } from "./saveBook";
 export { type SavedXlsx, saveXlsx, type WorkbookToSave } from "./write";

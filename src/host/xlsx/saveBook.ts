@@ -10,5 +10,7 @@ export function saveBook(book: Book): SavedXlsx {
     activeSheetId: book.workbook.getActiveSheet().getSheetId(),
     shownFormula: (formula, place) => book.formulas.shown(formula, place),
     spillOf: (sheetId, row, column) => spills?.[sheetId]?.[row]?.[column] ?? undefined,
+    charts: book.charts.list().map((chart) => ({ chart, data: book.charts.dataOf(chart) })),
+    state: book.state.save(),
   });
 }

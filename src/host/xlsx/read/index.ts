@@ -1,10 +1,12 @@
 import { type IStyleData, type IWorkbookData, LocaleType } from "@univerjs/core";
 import type { ISheetNote } from "@univerjs/sheets-note";
 import type { ITableJson } from "@univerjs/sheets-table";
+import type { WorkbookState } from "../../engine/state";
 import { openPackage, type WorkbookPackage } from "../package/workbookPackage";
 import { childOf, childrenOf, textOf, truthOf, type XmlElement } from "../package/xml";
 import { XlsxRefusal } from "../refusal";
 import { cellReader } from "./cells";
+import { type ReadChart, readCharts } from "./charts";
 import { readColours } from "./colours";
 import { readConditionalFormats } from "./conditionalFormats";
 import { readDataValidations } from "./dataValidations";
@@ -13,11 +15,20 @@ import { readNames } from "./names";
 import { readNotes } from "./notes";
 import { noticesOf } from "./notices";
 import { readSheet } from "./sheet";
+import { readState } from "./state";
 import { readStyles } from "./styles";
 import { readTable } from "./tables";
 
-/** A workbook read from a file: the engine's snapshot, and a sentence for each thing that did not come along. */
-export type OpenedXlsx = { readonly workbook: Partial<IWorkbookData>; readonly notices: readonly string[] };
+/** A workbook read from a file. */
+export type OpenedXlsx = {
+  /** The engine's snapshot. */
+  readonly workbook: Partial<IWorkbookData>;
+  /** What the engine has no place for; see `restoreBook`. */
+  readonly charts: readonly ReadChart[];
+  readonly state: WorkbookState;
+  /** A sentence for each thing that did not come along. */
+  readonly notices: readonly string[];
+};
 
 /**
  * Reads an .xlsx file. `name` is the workbook's, without ".xlsx".
@@ -46,6 +57,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
   const formats: Record<string, unknown> = {};
   const rules: Record<string, unknown> = {};
   const filters: Record<string, unknown> = {};
+  const charts: ReadChart[] = [];
   let formatsLeft = 0;
   let tableCount = 0;
 
@@ -82,6 +94,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     formats[id] = conditional;
     formatsLeft += left;
     rules[id] = readDataValidations(sheet.xml);
+    charts.push(...readCharts(file, path, sheet.data, id, colours));
     const filter = readFilter(sheet.xml, sheet.data);
     if (filter) filters[id] = filter;
   }
@@ -109,7 +122,12 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     throw new XlsxRefusal(
       "This workbook counts its dates from 1904. Switch that off in your spreadsheet program and save.",
     );
-  return { workbook, notices: noticesOf(file, formatsLeft) };
+  return {
+    workbook,
+    charts,
+    state: readState(file, workbook.sheetOrder ?? []),
+    notices: noticesOf(file, { formats: formatsLeft, chartsRead: charts.length }),
+  };
 }
 
 const isWorksheet = (file: WorkbookPackage, path: string) =>

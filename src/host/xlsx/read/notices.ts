@@ -2,10 +2,6 @@ import type { WorkbookPackage } from "../package/workbookPackage";
 
 /** Kinds of parts that are not taken over, and how to say so. */
 const partsLeft: readonly { readonly path: RegExp; readonly sentence: (count: number) => string }[] = [
-  {
-    path: /\/charts\/chart\d*\.xml$/,
-    sentence: (count) => `${plural(count, "chart")} in the file: not shown and not saved again.`,
-  },
   { path: /\/media\//, sentence: (count) => `${plural(count, "picture")} in the file: not shown and not saved again.` },
   {
     path: /\/pivotTables\/[^/]+\.xml$/,
@@ -17,14 +13,17 @@ const partsLeft: readonly { readonly path: RegExp; readonly sentence: (count: nu
 ];
 
 /** A sentence for each thing in the file that did not come along; none for an ordinary workbook. */
-export function noticesOf(file: WorkbookPackage, formatsLeft: number): string[] {
-  const paths = Object.keys(file.parts);
+export function noticesOf(file: WorkbookPackage, told: { formats: number; chartsRead: number }): string[] {
+  const paths = Object.keys(file.parts).map((path) => `/${path}`);
   const sentences = partsLeft.flatMap(({ path, sentence }) => {
-    const count = paths.filter((each) => path.test(`/${each}`)).length;
+    const count = paths.filter((each) => path.test(each)).length;
     return count > 0 ? [sentence(count)] : [];
   });
-  if (formatsLeft > 0)
-    sentences.push(`${plural(formatsLeft, "conditional format")} of a kind that is not supported: left out.`);
+  const charts = paths.filter((path) => /\/charts\/chart[^/]*\.xml$/.test(path)).length - told.chartsRead;
+  if (charts > 0) sentences.push(`${plural(charts, "chart")} of a kind that is not drawn here: not saved again.`);
+  if (told.formats > 0) {
+    sentences.push(`${plural(told.formats, "conditional format")} of a kind that is not supported: left out.`);
+  }
   return sentences;
 }
 

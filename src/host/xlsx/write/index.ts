@@ -12,8 +12,10 @@ import type { IConditionFormattingRule } from "@univerjs/sheets-conditional-form
 import type { IAutoFilter } from "@univerjs/sheets-filter";
 import type { ISheetNote } from "@univerjs/sheets-note";
 import type { ITableJson } from "@univerjs/sheets-table";
+import type { WorkbookState } from "../../engine/state";
 import { pack } from "../package/archive";
 import type { CellSurroundings } from "./cells";
+import { type ChartToSave, chartPart, drawingPart, isKeptKind } from "./charts";
 import { conditionalFormatsMarkup } from "./conditionalFormats";
 import { dataValidationsMarkup } from "./dataValidations";
 import { filterMarkup } from "./filters";
@@ -23,6 +25,7 @@ import { noteBoxesPart, notesPart } from "./notes";
 import { PackageWriter } from "./packageWriter";
 import { SharedTexts } from "./sharedTexts";
 import { sheetMarkup } from "./sheet";
+import { writeState } from "./state";
 import { StyleSheet } from "./styles";
 import { tablePart } from "./tables";
 
@@ -34,10 +37,26 @@ export type WorkbookToSave = {
   readonly shownFormula: (formula: string, place: { sheetId: string; row: number; column: number }) => string;
   /** Where the formula of a cell spilt to, if it did. */
   readonly spillOf: (sheetId: string, row: number, column: number) => IRange | undefined;
+  readonly charts: readonly ChartToSave[];
+  readonly state: WorkbookState;
 };
 
 /** The bytes of the file, and a sentence for each thing that did not fit into it. */
 export type SavedXlsx = { readonly bytes: Uint8Array; readonly losses: readonly string[] };
+
+/** Things of the grid that do not fit into the file, and how to say so. */
+const lossSentences = {
+  colourFilter: (count: number) => `${count === 1 ? "A filter" : `${count} filters`} by colour: not kept in the file.`,
+  tableFilter: (count: number) =>
+    `${count === 1 ? "A filter inside a table" : `${count} filters inside tables`}: not kept in the file.`,
+  gridOnlyRule: (count: number) =>
+    `${count === 1 ? "A tick box or list" : `${count} tick boxes or lists`} of several choices: not kept in the file.`,
+  mixedText: (count: number) =>
+    `${count === 1 ? "A cell" : `${count} cells`} with several looks in one text: saved in one look.`,
+  otherChart: (count: number) =>
+    `${count === 1 ? "A chart" : `${count} charts`} of a kind that is not drawn here: saved as columns.`,
+};
+type Loss = keyof typeof lossSentences;
 
 export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
   const { snapshot } = workbook;
@@ -46,10 +65,8 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
   const styles = new StyleSheet(lookOf(snapshot, snapshot.sheets?.[order[0] ?? ""]?.defaultStyle) ?? {});
   const texts = new SharedTexts();
   const writer = new PackageWriter();
-  const losses = new Map<string, number>();
-  const lose = (what: string, count: number) => {
-    if (count > 0) losses.set(what, (losses.get(what) ?? 0) + count);
-  };
+  const losses = new Map<Loss, number>();
+  const lose = (loss: Loss, count: number) => losses.set(loss, (losses.get(loss) ?? 0) + count);
   const atTheTop = (formula: string) => workbook.shownFormula(formula, { sheetId: order[0] ?? "", row: 0, column: 0 });
   let tableCount = 0;
 
@@ -60,10 +77,10 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
     const notes = Object.values(resources.notes[sheetId] ?? {}).flatMap((row) => Object.values(row));
     const filter = filterMarkup(resources.filters[sheetId]);
     const validations = dataValidationsMarkup(resources.rules[sheetId] ?? []);
-    lose("filter by colour", filter.left);
-    lose("tick box or list of several choices", validations.left);
-    lose("filter inside a table", tables.filter(isFiltered).length);
-    lose("cell with several typefaces or colours in one text", countRichTexts(sheet));
+    lose("colourFilter", filter.left);
+    lose("gridOnlyRule", validations.left);
+    lose("tableFilter", tables.filter(isFiltered).length);
+    lose("mixedText", countRichTexts(sheet));
 
     const tableLinks = tables.map((table) => {
       tableCount += 1;
@@ -75,6 +92,10 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
       notes.length > 0 &&
       writer.link(path, "vmlDrawing", `xl/drawings/vmlDrawing${index + 1}.vml`, noteBoxesPart(notes));
 
+    const charts = workbook.charts.filter(({ chart }) => chart.sheetId === sheetId);
+    lose("otherChart", charts.filter(({ chart }) => !isKeptKind(chart.type)).length);
+    const drawing = charts.length > 0 && writeCharts(writer, path, `drawing${index + 1}`, charts);
+
     const markup = sheetMarkup(
       sheet,
       surroundings(workbook, sheetId, tables, styles, texts),
@@ -83,7 +104,7 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
         filteredRows: filter.filteredRows,
         conditionalFormats: conditionalFormatsMarkup(resources.formats[sheetId] ?? [], styles),
         dataValidations: validations.markup,
-        drawing: "",
+        drawing: drawing ? tag("drawing", { "r:id": drawing }) : "",
         legacyDrawing: boxes ? tag("legacyDrawing", { "r:id": boxes }) : "",
         tableParts: counted(
           "tableParts",
@@ -108,10 +129,9 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
     tag("calcPr", { calcId: 191029, fullCalcOnLoad: true }),
   ]);
   writer.link("", "officeDocument", "xl/workbook.xml", part(book), "sheet.main");
-  const losing = [...losses].map(
-    ([what, count]) => `${count} ${what}${count === 1 ? "" : " (each)"}: not kept in the file.`,
-  );
-  return { bytes: pack(writer.parts()), losses: losing };
+  writeState(writer, workbook.state, order);
+  const sentences = [...losses].filter(([, count]) => count > 0).map(([loss, count]) => lossSentences[loss](count));
+  return { bytes: pack(writer.parts()), losses: sentences };
 }
 
 function surroundings(
@@ -139,6 +159,20 @@ function surroundings(
       return table.columns[column - table.range.startColumn]?.displayName;
     },
   };
+}
+
+/** Adds a sheet's drawing with its charts; gives the link that leads to it. */
+function writeCharts(writer: PackageWriter, sheet: string, name: string, charts: readonly ChartToSave[]): string {
+  const path = `xl/drawings/${name}.xml`;
+  const links = charts.map((chart, index) => {
+    const kind = "application/vnd.openxmlformats-officedocument.drawingml.chart+xml";
+    return writer.link(path, "chart", `xl/charts/chart-${name}-${index + 1}.xml`, chartPart(chart), kind);
+  });
+  const content = drawingPart(
+    charts.map(({ chart }) => chart),
+    links,
+  );
+  return writer.link(sheet, "drawing", path, content, "application/vnd.openxmlformats-officedocument.drawing+xml");
 }
 
 const lookOf = (snapshot: Partial<IWorkbookData>, style: ICellData["s"]): IStyleData | undefined =>

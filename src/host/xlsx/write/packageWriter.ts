@@ -9,13 +9,22 @@ export class PackageWriter {
   readonly #links = new Map<string, string[]>();
   readonly #kinds: string[] = [];
 
-  /** Adds a part and the link that leads to it; gives the link's id. `kind` is the last words of the part's content type. */
+  /**
+   * Adds a part and the link that leads to it; gives the link's id. `type` is the last word of the link's type or all
+   * of it; `kind` is the last words of the part's content type or all of it.
+   */
   link(from: string, type: string, path: string, content: Uint8Array, kind?: string): string {
     this.#parts[path] = content;
     const links = this.#links.get(from) ?? [];
     this.#links.set(from, links);
     const Id = `rId${links.length + 1}`;
-    links.push(tag("Relationship", { Id, Type: `${relationships}/${type}`, Target: relative(from, path) }));
+    links.push(
+      tag("Relationship", {
+        Id,
+        Type: type.includes("/") ? type : `${relationships}/${type}`,
+        Target: relative(from, path),
+      }),
+    );
     if (kind) this.#kinds.push(tag("Override", { PartName: `/${path}`, ContentType: contentType(kind) }));
     return Id;
   }
