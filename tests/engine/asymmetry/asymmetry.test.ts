@@ -43,6 +43,7 @@ describe("asymmetry by the published formulas", () => {
           { code: "missing", facts: { what: "the right value" } },
         ],
       });
+      expect(asymmetry(5, 0, formula).ok).toBe(false);
     }
   });
 

@@ -24,6 +24,12 @@ describe("the ratio of the sides with its limits", () => {
     expect(interval.percentDifference.value).toBeCloseTo(100 * (1 - 1 / 1.111008666), 6);
   });
 
+  test("of sides with the same trials is zero, with limits either way", () => {
+    const { percentDifference } = unwrap(asymmetryInterval([180, 184], [180, 184], { confidence: 0.95 }));
+    expect(percentDifference.value).toBeCloseTo(0, 12);
+    expect(percentDifference.high).toBeCloseTo(-percentDifference.low, 12);
+  });
+
   test("the squad's noise replaces the athlete's own, and then one trial a side is enough", () => {
     const noise = { logStandardDeviation: 0.04, degreesOfFreedom: 30 };
     const interval = unwrap(asymmetryInterval([180], [200], { confidence: 0.95, noise }));
@@ -44,6 +50,9 @@ describe("the ratio of the sides with its limits", () => {
     expect(asymmetryInterval([180, 180], [200, 200], { confidence: 0.95 })).toMatchObject({
       reasons: [{ code: "noSpread", facts: { what: "trials of each side" } }],
     });
+    // What the last digits of large numbers leave is no spread either.
+    const copied = [1e20, 1e20 * (1 + 1e-14)];
+    expect(asymmetryInterval(copied, copied, { confidence: 0.95 })).toMatchObject({ reasons: [{ code: "noSpread" }] });
     for (const value of [-2, 0]) {
       expect(asymmetryInterval([180, value], [200, 201], { confidence: 0.95 })).toMatchObject({
         reasons: [{ code: "notPositive", facts: { what: "every trial", value } }],

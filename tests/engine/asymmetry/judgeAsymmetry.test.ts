@@ -9,6 +9,7 @@ describe("the verdict on an asymmetry", () => {
     [5, 8, 10, "withinNoise"],
     [8, 8, 10, "withinNoise"],
     [10, 8, 10, "beyondNoise"],
+    [10, 12, 10, "withinNoise"],
     [25, null, 10, "cannotTell"],
   ] as const)("asymmetry %p, noise limit %p, threshold %p: %s", (asymmetry, noiseLimit, threshold, verdict) => {
     expect(judgeAsymmetry({ asymmetry, noiseLimit, threshold })).toBe(verdict);

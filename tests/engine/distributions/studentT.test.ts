@@ -14,6 +14,10 @@ describe("studentTQuantile(p, degreesOfFreedom)", () => {
     expect(studentTQuantile(p, degreesOfFreedom)).toBeCloseTo(table, 3);
   });
 
+  it("is exactly nothing in the middle", () => {
+    expect(studentTQuantile(0.5, 7)).toBe(0);
+  });
+
   it("agrees with the library's own quantile", () => {
     const share = fc.double({ min: 1e-6, max: 1 - 1e-6, noNaN: true });
     fc.assert(

@@ -20,6 +20,21 @@ describe("nonlinear least squares", () => {
     expectRelative(Math.sqrt(variance * fit.inverseInformation[1]![1]!), 0.203081888082, 1e-5);
   });
 
+  // Source: any text on Newton's method: for arctan x = 0 a start beyond 1.39 sends full steps ever farther out.
+  test("halves a step that overshoots", () => {
+    const arctangent = ([x = 0]: readonly number[]) => ({
+      residuals: [-Math.atan(x)],
+      derivatives: [[1 / (1 + x * x)]],
+    });
+    expect(gaussNewton([3], arctangent)!.parameters[0]).toBeCloseTo(0, 12);
+  });
+
+  test("halves a step to where the model is not defined", () => {
+    const logarithm = ([x = 0]: readonly number[]) =>
+      x > 0 ? { residuals: [-Math.log(x)], derivatives: [[1 / x]] } : null;
+    expect(gaussNewton([5], logarithm)!.parameters[0]).toBeCloseTo(1, 12);
+  });
+
   test("gives nothing when a parameter has no effect or the start is impossible", () => {
     const useless = () => ({ residuals: [1, 2], derivatives: [[1, 0], [1, 0]] }); // biome-ignore format: a matrix
     expect(gaussNewton([1, 1], useless)).toBeNull();

@@ -42,6 +42,13 @@ describe("rounding to the plates at hand", () => {
       { weight: 1, pairs: null },
     ];
     expect(unwrap(roundToPlates(32, { bar: 20, plates: coins })).perSide).toEqual([3, 3]);
+    // Three plates of 4 are found first, 9 and 3 are fewer.
+    const later = [9, 4, 3].map((weight) => ({ weight, pairs: null }));
+    expect(unwrap(roundToPlates(44, { bar: 20, plates: later })).perSide).toEqual([9, 3]);
+  });
+
+  test("names the heaviest first though the lightest were listed first", () => {
+    expect(unwrap(roundToPlates(88, { bar: 20, plates: [...club].reverse() })).perSide).toEqual([20, 10, 2.5, 1.25]);
   });
 
   test("never uses more pairs than there are", () => {

@@ -46,8 +46,12 @@ describe("what noise does to a reduced score", () => {
 
   test("one trial is itself, whatever the reduction", () => {
     for (const reduction of ["best", "mean", "median"] as const)
-      expect(reducedScoreMoments(1, reduction).variance).toBe(1);
-    expect(() => reducedScoreMoments(1, "meanOfBestTwo")).toThrow(RangeError);
-    expect(() => reducedScoreMoments(0, "best")).toThrow(RangeError);
+      expect(reducedScoreMoments(1, reduction)).toEqual({ expectation: 0, variance: 1 });
+  });
+
+  test("too few trials for the reduction, and part of a trial, are a programming error", () => {
+    expect(() => reducedScoreMoments(1, "meanOfBestTwo")).toThrow("1 trials cannot be reduced by meanOfBestTwo.");
+    expect(() => reducedScoreMoments(0, "best")).toThrow("0 trials cannot be reduced by best.");
+    expect(() => reducedScoreMoments(2.5, "mean")).toThrow(RangeError);
   });
 });
