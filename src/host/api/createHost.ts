@@ -13,7 +13,7 @@ import { type ApiSets, createOffice, isUpTo, newestSets } from "./office";
 import { ClientObject } from "./proxies/clientObject";
 import { ClientResult } from "./proxies/clientResult";
 import { EventHandlers } from "./proxies/eventHandlers";
-import { RequestContext, type Surroundings } from "./proxies/requestContext";
+import { RequestContext, type Surroundings, Turns } from "./proxies/requestContext";
 import { enumerations } from "./published/enumerations";
 import { publishedMembers } from "./published/members";
 
@@ -75,6 +75,7 @@ export function createHost(engine: Engine, options: HostOptions = {}): Host {
   const book = new Book(engine);
   const offers = offeredBy(sets);
   const { office, press } = createOffice(sets);
+  const turns = new Turns();
   let syncs = 0;
 
   function newContext(): RequestContext {
@@ -86,6 +87,8 @@ export function createHost(engine: Engine, options: HostOptions = {}): Host {
         syncs += 1;
       },
       offers,
+      turns,
+      whenFunctionsWait: (listener) => book.functions.whenWaiting(listener),
       async acting(run) {
         book.changes.actor = "addin";
         try {
@@ -98,6 +101,7 @@ export function createHost(engine: Engine, options: HostOptions = {}): Host {
     const context = new RequestContext(surroundings);
     const target: WorkbookTarget = {
       book,
+      freshWorkbook: () => newContext().workbook,
       suspendCalculation() {
         surroundings.calculationSuspended = true;
       },
@@ -118,6 +122,8 @@ export function createHost(engine: Engine, options: HostOptions = {}): Host {
     );
     const context =
       earlier instanceof RequestContext ? earlier : earlier instanceof ClientObject ? earlier.context : newContext();
+    // A batch begins after the code around it has queued what it has, as in the platform's library.
+    await Promise.resolve();
     const result = await (batch as (context: RequestContext) => unknown)(context);
     await context.sync();
     return result;

@@ -13,6 +13,7 @@ import { Filters } from "./filters";
 import { skipSearchForFormulas } from "./formulaSearch";
 import { Formulas } from "./formulas";
 import { Names } from "./names";
+import { Protection } from "./protection";
 import { settle } from "./settle";
 import { State } from "./state";
 import { Tables } from "./tables";
@@ -34,6 +35,7 @@ export class Book {
   readonly circular: CircularReferences;
   readonly functions: CustomFunctions;
   readonly state = new State();
+  readonly protection = new Protection();
   readonly #restoreSearch: () => void;
   readonly formulas: Formulas;
   readonly changes: Changes;

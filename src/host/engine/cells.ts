@@ -127,6 +127,8 @@ function place(cells: CellMatrix, row: number, column: number, cell: ICellData):
 export function writeCells(area: Pick<Area, "book" | "sheetId">, cells: CellMatrix): void {
   const rows = Object.keys(cells).map(Number);
   if (rows.length === 0) return;
+  const onlyLook = rows.every((row) => Object.values(cells[row]!).every((cell) => !("v" in cell) && !("f" in cell)));
+  area.book.protection.checkCells(area.sheetId, onlyLook ? "allowFormatCells" : undefined);
   const lastColumn = rows.reduce(
     (last, row) => Object.keys(cells[row]!).reduce((most, column) => Math.max(most, Number(column)), last),
     0,

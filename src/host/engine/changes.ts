@@ -37,6 +37,7 @@ export type Change =
       readonly sheetId: string;
       readonly rectangle: Rectangle;
     }
+  | { readonly kind: "rowsSorted" | "columnsSorted"; readonly sheetId: string; readonly rectangle: Rectangle }
   | { readonly kind: "RowsHidden" | "RowsShown"; readonly sheetId: string; readonly rectangles: readonly Rectangle[] }
   | { readonly kind: "sheetAdded" | "sheetDeleted" | "sheetMoved"; readonly sheetId: string }
   | { readonly kind: "sheetRenamed"; readonly sheetId: string; readonly before: string; readonly after: string }

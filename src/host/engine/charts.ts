@@ -70,7 +70,7 @@ export const newSeries = (name: string): ChartSeries => ({
   errorBars: { x: {}, y: {} },
 });
 
-type ChartEvent = "added" | "deleted" | "changed";
+type ChartEvent = "added" | "deleted" | "changed" | "activated" | "deactivated";
 
 /** The charts of the workbook. The engine has none, so that these are the host's own. */
 export class Charts {
@@ -78,6 +78,7 @@ export class Charts {
   readonly #charts: Chart[] = [];
   readonly #listeners = new Set<(event: ChartEvent, chart: Chart) => void>();
   #count = 0;
+  #active: Chart | null = null;
 
   constructor(book: Book) {
     this.#book = book;
@@ -122,7 +123,21 @@ export class Charts {
     const at = this.#charts.indexOf(chart);
     if (at < 0) return;
     this.#charts.splice(at, 1);
+    if (this.#active === chart) this.#active = null;
     this.#tell("deleted", chart);
+  }
+
+  /** A chart the person or an add-in turned to; null for none. */
+  activate(chart: Chart | null): void {
+    if (chart === this.#active) return;
+    const before = this.#active;
+    this.#active = chart;
+    if (before) this.#tell("deactivated", before);
+    if (chart) this.#tell("activated", chart);
+  }
+
+  get active(): Chart | null {
+    return this.#active;
   }
 
   removeOf(sheetId: string): void {

@@ -64,6 +64,8 @@ type Shared = {
   /** Words of the errors that are shown now, by sheet and cell. */
   readonly messages: Map<string, string>;
   readonly streams: Streams;
+  /** Told when a function answers with a promise. */
+  readonly waiting: () => void;
 };
 
 const keyOf = (sheetId: string, row: number, column: number): string => `${sheetId} ${row} ${column}`;
@@ -238,6 +240,7 @@ class HostFunction extends BaseFunction {
         return answer(streams.valueAt(place, String(this.name), passed, invocation, implementation));
       }
       const value = implementation(...passed, invocation);
+      if (isPromise(value)) this.#shared.waiting();
       return isPromise(value)
         ? (new AsyncObject(value.then(answer, fail)) as unknown as FunctionVariantType)
         : answer(value);
@@ -356,6 +359,7 @@ export class CustomFunctions {
   readonly #implementations = new Map<string, AssociatedFunction>();
   readonly #messages = new Map<string, string>();
   readonly #streams: Streams;
+  readonly #waiting = new Set<() => void>();
   #isRegistered = false;
 
   constructor(book: Book) {
@@ -370,6 +374,9 @@ export class CustomFunctions {
       implementations: this.#implementations,
       messages: this.#messages,
       streams: this.#streams,
+      waiting: () => {
+        for (const listener of [...this.#waiting]) listener();
+      },
     };
     const functions = metadata.functions.map((one) => {
       const name = `${namespace ? `${namespace}.` : ""}${one.name}`.toUpperCase();
@@ -383,6 +390,12 @@ export class CustomFunctions {
   associate(id: string, implementation: AssociatedFunction): void {
     this.#implementations.set(id.toUpperCase(), implementation);
     if (this.#isRegistered) this.#book.recalculate();
+  }
+
+  /** Calls back when a function answers with a promise; answers how to stop. */
+  whenWaiting(listener: () => void): () => void {
+    this.#waiting.add(listener);
+    return () => this.#waiting.delete(listener);
   }
 
   /** Why the cell shows an error, where its function said so. */

@@ -46,6 +46,7 @@ export function freshSheetName(book: Book): string {
 
 /** Adds a sheet behind the others and leaves the active one active, as Excel does. */
 export function addSheet(book: Book, name: string): Sheet {
+  book.protection.checkStructure();
   const used = new Set(sheetsOf(book).map(({ id }) => id));
   let number = used.size + 1;
   while (used.has(`sheet-${number}`)) number += 1;
@@ -88,10 +89,13 @@ export async function copySheet(
   }
 }
 
-export const renameSheet = ({ book, id }: Sheet, name: string): void =>
+export function renameSheet({ book, id }: Sheet, name: string): void {
+  book.protection.checkStructure();
   book.run(SetWorksheetNameCommand.id, { unitId: book.id, subUnitId: id, name });
+}
 
 export function deleteSheet({ book, id }: Sheet): void {
+  book.protection.checkStructure();
   for (const table of book.tables.list(id)) book.tables.remove(table);
   book.charts.removeOf(id);
   book.run(RemoveSheetCommand.id, { unitId: book.id, subUnitId: id });

@@ -3,11 +3,11 @@ import { FormulaDataModel, LexerTreeBuilder } from "@univerjs/engine-formula";
 import type { Area } from "./area";
 import { type CellMatrix, contentOf, readValues, styleAt, writeCells } from "./cells";
 
-type SortKey = { readonly column: number; readonly ascending: boolean };
+/** Where a line is looked at, counted from the area's edge, and in which order. */
+type SortKey = { readonly at: number; readonly ascending: boolean };
 
 /** Numbers, then text, then truth values, then errors; empty cells stay last in either order. */
 function rank(value: unknown): number {
-  if (value === "") return 4;
   if (typeof value === "number") return 0;
   if (typeof value === "boolean") return 2;
   return typeof value === "string" && value.startsWith("#") ? 3 : 1;
@@ -21,14 +21,13 @@ function compare(a: unknown, b: unknown, matchCase: boolean): number {
   return Number(a) - Number(b);
 }
 
-/** Sorts the rows of an area by columns counted from its first, as one undoable step. Equal rows keep their order. */
-export function sortRows(area: Area, keys: readonly SortKey[], matchCase: boolean): void {
-  const values = readValues(area);
-  const order = values
-    .map((row, index) => ({ row, index }))
+/** The new order of lines of values. Equal lines keep their order. */
+function sorted(lines: readonly (readonly unknown[])[], keys: readonly SortKey[], matchCase: boolean): number[] {
+  return lines
+    .map((_, index) => index)
     .sort((a, b) => {
-      for (const { column, ascending } of keys) {
-        const [left, right] = [a.row[column], b.row[column]];
+      for (const { at, ascending } of keys) {
+        const [left, right] = [lines[a]![at], lines[b]![at]];
         if (left === "" || right === "") {
           if (left !== right) return left === "" ? 1 : -1;
           continue;
@@ -36,30 +35,45 @@ export function sortRows(area: Area, keys: readonly SortKey[], matchCase: boolea
         const difference = compare(left, right, matchCase);
         if (difference !== 0) return ascending ? difference : -difference;
       }
-      return 0;
+      return a - b;
     });
+}
+
+/** Sorts the rows of an area, or its columns, as one undoable step. Formulas move with their cells. */
+export function sortLines(area: Area, what: "rows" | "columns", keys: readonly SortKey[], matchCase: boolean): void {
+  const byRows = what === "rows";
+  const values = readValues(area);
+  const lines = byRows
+    ? values
+    : Array.from({ length: area.columnCount }, (_, column) => values.map((row) => row[column]));
   const matrix = area.book.worksheet(area.sheetId).getCellMatrix();
   const model = area.book.injector.get(FormulaDataModel);
   const lexer = area.book.injector.get(LexerTreeBuilder);
   const cells: CellMatrix = {};
-  order.forEach(({ index }, to) => {
-    if (index === to) return;
-    const inRow: Record<number, ICellData> = {};
-    for (let column = area.column; column < area.column + area.columnCount; column += 1) {
-      const cell = matrix.getValue(area.row + index, column);
+  sorted(lines, keys, matchCase).forEach((from, to) => {
+    if (from === to) return;
+    for (let index = 0; index < lines[from]!.length; index += 1) {
+      const source = byRows
+        ? { row: area.row + from, column: area.column + index }
+        : { row: area.row + index, column: area.column + from };
+      const target = byRows ? { ...source, row: area.row + to } : { ...source, column: area.column + to };
+      const cell = matrix.getValue(source.row, source.column);
       const formula =
-        cell?.f || cell?.si ? model.getFormulaStringByCell(area.row + index, column, area.sheetId, area.book.id) : null;
-      inRow[column] = {
+        cell?.f || cell?.si
+          ? model.getFormulaStringByCell(source.row, source.column, area.sheetId, area.book.id)
+          : null;
+      const moved: ICellData = {
         p: null,
         si: null,
         ref: null,
-        f: formula ? lexer.moveFormulaRefOffset(formula, 0, to - index) : null,
+        f: formula ? lexer.moveFormulaRefOffset(formula, target.column - source.column, target.row - source.row) : null,
         v: formula || contentOf(cell) === "" ? null : (cell?.v ?? null),
         ...(cell?.t ? { t: cell.t } : {}),
-        s: styleAt(area, area.row + index, column),
+        s: styleAt(area, source.row, source.column),
       };
+      cells[target.row] = { ...cells[target.row], [target.column]: moved };
     }
-    cells[area.row + to] = inRow;
   });
   writeCells(area, cells);
+  area.book.changes.tell({ kind: byRows ? "rowsSorted" : "columnsSorted", sheetId: area.sheetId, rectangle: area });
 }

@@ -19,12 +19,29 @@ export class State {
   /** Title, author and the other properties of the document. */
   readonly documentProperties = new Map<string, string>();
   readonly xmlParts: XmlPart[] = [];
+  readonly #listeners = new Set<() => void>();
   readonly #sheetProperties = new Map<string, Map<string, string>>();
 
   sheetProperties(sheetId: string): Map<string, string> {
     const known = this.#sheetProperties.get(sheetId) ?? new Map<string, string>();
     this.#sheetProperties.set(sheetId, known);
     return known;
+  }
+
+  set(key: string, value: unknown): void {
+    this.settings.set(key, value);
+    for (const listener of [...this.#listeners]) listener();
+  }
+
+  remove(key: string): void {
+    this.settings.delete(key);
+    for (const listener of [...this.#listeners]) listener();
+  }
+
+  /** Calls back when a setting changes; answers how to stop. */
+  listen(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
   }
 
   save(): WorkbookState {

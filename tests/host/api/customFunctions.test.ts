@@ -212,3 +212,16 @@ describe("registration and recalculation (custom-functions-troubleshooting)", ()
     });
   });
 });
+
+describe("functions that read the workbook (excel/call-excel-apis-from-custom-function)", () => {
+  test("have their turn while a batch waits for them", async () => {
+    const { Excel } = opened.host;
+    offer("READ", [{ type: "string" }], (async (address: string) =>
+      Excel.run(async (context) => {
+        const cell = context.workbook.worksheets.getActiveWorksheet().getRange(address).load("values");
+        await context.sync();
+        return cell.values[0]![0];
+      })) as never);
+    expect(await valueGiven('=TRY.READ("A1")', [[42]])).toBe(42);
+  });
+});

@@ -177,3 +177,21 @@ describe("a batch that fails (testing/application-specific-api-error-handling)",
     });
   });
 });
+
+describe("batches at the same time", () => {
+  test("reach the workbook one after the other, in the order of their syncs", async () => {
+    const { Excel } = opened.host;
+    const outer = Excel.run(async (context) => {
+      context.workbook.worksheets.add("Sample");
+      // Not waited for: it begins when the batch around it has been sent.
+      const inner = Excel.run(async (other) => {
+        const sheet = other.workbook.worksheets.getItem("Sample").load("name");
+        await other.sync();
+        return sheet.name;
+      });
+      await context.sync();
+      return inner;
+    });
+    await expect(outer).resolves.toBe("Sample");
+  });
+});

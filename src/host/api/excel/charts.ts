@@ -194,6 +194,12 @@ export const ChartTitle: ProxyClass<Excel.ChartTitle, PartTarget> = proxyClass<E
       visible: part("visible", true, isTruth),
     },
     objects: { format: { of: () => ChartTitleFormat, at: below("format") } },
+    methods: {
+      getSubstring: {
+        of: () => ChartFormatString,
+        at: (target, start, length) => substring.at(target, start, length),
+      },
+    },
   },
 );
 
@@ -236,13 +242,66 @@ export const ChartDataLabels: ProxyClass<Excel.ChartDataLabels, PartTarget> = pr
     separator: part("separator", ", ", isText),
     showBubbleSize: part("showBubbleSize", false, isTruth),
     showCategoryName: part("showCategoryName", false, isTruth),
+    showLeaderLines: part("showLeaderLines", true, isTruth),
     showLegendKey: part("showLegendKey", false, isTruth),
     showPercentage: part("showPercentage", false, isTruth),
     showSeriesName: part("showSeriesName", false, isTruth),
     showValue: part("showValue", true, isTruth),
+    geometricShapeType: part("geometricShapeType", "Rectangle", isOf("GeometricShapeType")),
     textOrientation: part("textOrientation", 0, within(-90, 180)),
   },
+  objects: {
+    format: { of: () => ChartDataLabelFormat, at: below("format") },
+    leaderLines: { of: () => ChartLeaderLines, at: below("leaderLines") },
+  },
+});
+
+export const ChartLeaderLinesFormat: ProxyClass<Excel.ChartLeaderLinesFormat, PartTarget> = proxyClass<
+  Excel.ChartLeaderLinesFormat,
+  PartTarget
+>("ChartLeaderLinesFormat", { objects: { line } });
+
+export const ChartLeaderLines: ProxyClass<Excel.ChartLeaderLines, PartTarget> = proxyClass<
+  Excel.ChartLeaderLines,
+  PartTarget
+>("ChartLeaderLines", { objects: { format: { of: () => ChartLeaderLinesFormat, at: below("format") } } });
+
+/** A letter or word of a title or label with a look of its own. */
+export const ChartFormatString: ProxyClass<Excel.ChartFormatString, PartTarget> = proxyClass<
+  Excel.ChartFormatString,
+  PartTarget
+>("ChartFormatString", { objects: { font } });
+
+const substring = {
+  of: () => ChartFormatString,
+  at: (target: PartTarget, start: unknown, length: unknown) =>
+    below(`letters ${wholeNumber(start, "The start", 0)} ${wholeNumber(length, "The length", 1)}`)(target),
+};
+
+export const ChartDataLabel: ProxyClass<Excel.ChartDataLabel, PartTarget> = proxyClass<
+  Excel.ChartDataLabel,
+  PartTarget
+>("ChartDataLabel", {
+  scalars: {
+    autoText: part("autoText", true, isTruth),
+    formula: part("formula", "", isText),
+    geometricShapeType: part("geometricShapeType", "Rectangle", isOf("GeometricShapeType")),
+    left: part("left", 0, isNumber),
+    linkNumberFormat: part("linkNumberFormat", true, isTruth),
+    numberFormat: part("numberFormat", "General", isText),
+    position: part("position", "OutsideEnd", isOf("ChartDataLabelPosition")),
+    separator: part("separator", ", ", isText),
+    showCategoryName: part("showCategoryName", false, isTruth),
+    showLegendKey: part("showLegendKey", false, isTruth),
+    showPercentage: part("showPercentage", false, isTruth),
+    showSeriesName: part("showSeriesName", false, isTruth),
+    showValue: part("showValue", true, isTruth),
+    text: part("text", "", isText),
+    textOrientation: part("textOrientation", 0, within(-90, 180)),
+    top: part("top", 0, isNumber),
+  },
   objects: { format: { of: () => ChartDataLabelFormat, at: below("format") } },
+  methods: { getSubstring: substring },
 });
 
 /* -- Axes -- */
@@ -310,6 +369,7 @@ export const ChartAxis: ProxyClass<Excel.ChartAxis, PartTarget> = proxyClass<Exc
     numberFormat: part("numberFormat", "General", isText),
     offset: part("offset", 100, within(0, 1000)),
     position: part("position", "Automatic", isOf("ChartAxisPosition")),
+    positionAt: { get: ({ part: own }) => Number(own.positionAt ?? 0) },
     reversePlotOrder: part("reversePlotOrder", false, isTruth),
     scaleType: part("scaleType", "Linear", isOf("ChartAxisScaleType")),
     showDisplayUnitLabel: part("showDisplayUnitLabel", true, isTruth),
@@ -337,6 +397,11 @@ export const ChartAxis: ProxyClass<Excel.ChartAxis, PartTarget> = proxyClass<Exc
     title: { of: () => ChartAxisTitle, at: below("title") },
   },
   methods: {
+    setPositionAt(target, value) {
+      target.part.position = "Custom";
+      target.part.positionAt = isNumber(value);
+      target.book.charts.changed(target.chart);
+    },
     setCategoryNames(target, source) {
       for (const series of target.chart.series) series.categories = sourceAddress(target, source);
       target.book.charts.changed(target.chart);
@@ -404,7 +469,10 @@ export const ChartPoint: ProxyClass<Excel.ChartPoint, PointTarget> = proxyClass<
           book.charts.dataOf(chart).series[chart.series.indexOf(series)]?.values[index] ?? null,
       },
     },
-    objects: { format: { of: () => ChartPointFormat, at: (target) => below("format")(target) } },
+    objects: {
+      dataLabel: { of: () => ChartDataLabel, at: (target) => below("dataLabel")(target) },
+      format: { of: () => ChartPointFormat, at: (target) => below("format")(target) },
+    },
   },
 );
 
@@ -683,6 +751,30 @@ const measure = (name: "left" | "top" | "width" | "height"): Scalar<ChartTarget,
   },
 });
 
+type TableTarget = PartTarget;
+
+export const ChartDataTableFormat: ProxyClass<Excel.ChartDataTableFormat, PartTarget> = proxyClass<
+  Excel.ChartDataTableFormat,
+  PartTarget
+>("ChartDataTableFormat", { objects: { border, fill, font } });
+
+/** The table of numbers below the plot. */
+export const ChartDataTable: ProxyClass<Excel.ChartDataTable, TableTarget> = proxyClass<
+  Excel.ChartDataTable,
+  TableTarget
+>("ChartDataTable", {
+  scalars: {
+    showHorizontalBorder: part("showHorizontalBorder", true, isTruth),
+    showLegendKey: part("showLegendKey", true, isTruth),
+    showOutlineBorder: part("showOutlineBorder", true, isTruth),
+    showVerticalBorder: part("showVerticalBorder", true, isTruth),
+    visible: part("visible", false, isTruth),
+  },
+  objects: { format: { of: () => ChartDataTableFormat, at: below("format") } },
+});
+
+const dataTable = (target: ChartTarget): TableTarget => below("dataTable")(partOf(target, target.chart.look));
+
 export const Chart: ProxyClass<Excel.Chart, ChartTarget> = proxyClass<Excel.Chart, ChartTarget>("Chart", {
   scalars: {
     categoryLabelLevel: chartLook("categoryLabelLevel", 0, isNumber),
@@ -723,10 +815,10 @@ export const Chart: ProxyClass<Excel.Chart, ChartTarget> = proxyClass<Excel.Char
     worksheet: { of: () => Worksheet, at: ({ book, chart }): Sheet => ({ book, id: chart.sheetId }) },
   },
   methods: {
-    activate(target) {
-      chartOf(target);
-    },
+    activate: (target) => target.book.charts.activate(chartOf(target)),
     delete: (target) => target.book.charts.remove(chartOf(target)),
+    getDataTable: { of: () => ChartDataTable, at: dataTable },
+    getDataTableOrNullObject: { of: () => ChartDataTable, at: dataTable },
     setData(target, source, by) {
       const chart = chartOf(target);
       chart.series = seriesFrom(source as Area, by as string | undefined);
@@ -746,6 +838,10 @@ export const Chart: ProxyClass<Excel.Chart, ChartTarget> = proxyClass<Excel.Char
       }
       target.book.charts.changed(chart);
     },
+  },
+  events: {
+    onActivated: ({ book, chart }, tell) => chartEvent(book, "activated", (one) => one.id === chart.id, tell),
+    onDeactivated: ({ book, chart }, tell) => chartEvent(book, "deactivated", (one) => one.id === chart.id, tell),
   },
 });
 
@@ -812,20 +908,35 @@ export const ChartCollection: ProxyClass<Excel.ChartCollection, Sheet> = proxyCl
       getItemOrNullObject: { of: () => Chart, at: named },
     },
     events: {
-      onAdded: (sheet, tell) => chartEvent(sheet, "added", tell),
-      onDeleted: (sheet, tell) => chartEvent(sheet, "deleted", tell),
+      onActivated: (sheet, tell) => chartEvent(sheet.book, "activated", onSheet(sheet), tell),
+      onAdded: (sheet, tell) => chartEvent(sheet.book, "added", onSheet(sheet), tell),
+      onDeactivated: (sheet, tell) => chartEvent(sheet.book, "deactivated", onSheet(sheet), tell),
+      onDeleted: (sheet, tell) => chartEvent(sheet.book, "deleted", onSheet(sheet), tell),
     },
   },
 );
 
-function chartEvent<Arguments>(sheet: Sheet, wanted: "added" | "deleted", tell: (args: Arguments) => void): () => void {
-  return sheet.book.charts.listen((event, chart) => {
-    if (event !== wanted || chart.sheetId !== sheet.id || !sheet.book.changes.enabled) return;
-    tell({
-      type: wanted === "added" ? "ChartAdded" : "ChartDeleted",
-      chartId: chart.id,
-      worksheetId: chart.sheetId,
-      source: "Local",
-    } as Arguments);
+const onSheet =
+  ({ id }: Sheet) =>
+  (chart: BookChart): boolean =>
+    chart.sheetId === id;
+
+const eventNames = {
+  activated: "ChartActivated",
+  added: "ChartAdded",
+  deactivated: "ChartDeactivated",
+  deleted: "ChartDeleted",
+} as const;
+
+function chartEvent<Arguments>(
+  book: Book,
+  wanted: keyof typeof eventNames,
+  isWanted: (chart: BookChart) => boolean,
+  tell: (args: Arguments) => void,
+): () => void {
+  return book.charts.listen((event, chart) => {
+    if (event !== wanted || !isWanted(chart) || !book.changes.enabled) return;
+    const source = wanted === "added" || wanted === "deleted" ? { source: "Local" } : {};
+    tell({ type: eventNames[wanted], chartId: chart.id, worksheetId: chart.sheetId, ...source } as Arguments);
   });
 }

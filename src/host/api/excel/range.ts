@@ -1,3 +1,4 @@
+import type { IStyleData } from "@univerjs/core";
 import {
   type Area,
   bounding,
@@ -10,12 +11,15 @@ import {
   sheetColumns,
   sheetRows,
 } from "../../engine/area";
+import { autoFill, type FillKind } from "../../engine/autoFill";
 import {
+  type CellMatrix,
   readFormats,
   readFormulas,
   readText,
   readTypes,
   readValues,
+  writeCells as writeCellData,
   writeStyle,
   writeValues,
 } from "../../engine/cells";
@@ -23,16 +27,19 @@ import { clear } from "../../engine/clear";
 import { copyCells } from "../../engine/copy";
 import { heightOf, isColumnHidden, isRowHidden, offsetOf, setHidden, widthOf } from "../../engine/layout";
 import { merge, mergedAreas, unmerge } from "../../engine/merges";
+import { namedStyles } from "../../engine/namedStyles";
 import { addressOf, resolveArea, sheetOf } from "../../engine/references";
 import { rangeEdge, surroundingRegion } from "../../engine/region";
 import { select } from "../../engine/selection";
-import { insertCells, removeCells, ShiftConflict } from "../../engine/shift";
+import { insertCells, removeCells } from "../../engine/shift";
 import { spillAnchor, spillArea } from "../../engine/spill";
+import { applyStyle } from "../../engine/styles";
 import { insertTableRows, removeTableRows } from "../../engine/tableShape";
 import { dataRows, type Table } from "../../engine/tables";
 import { usedPart } from "../../engine/usedRange";
 import { refuse } from "../errors";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
+import { enumerations } from "../published/enumerations";
 import { cellGrid, oneOf, onSheet, text, wholeNumber } from "./arguments";
 import { readCells, readColumns, readRows, writeCells, writeColumns, writeRows } from "./cellProperties";
 import { ConditionalFormatCollection } from "./conditionalFormats";
@@ -42,6 +49,7 @@ import { areasTarget, RangeAreas } from "./rangeAreas";
 import { RangeFormat } from "./rangeFormat";
 import { RangeSort } from "./rangeSort";
 import { RangeView } from "./rangeView";
+import { RemoveDuplicatesResult, removeDuplicates } from "./removeDuplicates";
 import { findIn, replaceIn, specialCells } from "./search";
 import { TableScopedCollection } from "./tableCollections";
 import { Worksheet } from "./worksheet";
@@ -144,6 +152,20 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
     rowCount: { get: (area) => area.rowCount },
     rowHidden: { get: rowsHidden, set: (area, hidden) => setHidden(area, "row", hidden) },
     rowIndex: { get: (area) => area.row },
+    style: {
+      get: (area) => uniformStyleName(area),
+      set: (area, name) => {
+        const known = Object.keys(namedStyles).find(
+          (one) => one.replaceAll(" ", "") === text(name, "A style").replaceAll(" ", ""),
+        );
+        if (!known && Object.values(enumerations.BuiltInStyle!).includes(name)) {
+          refuse("NotImplemented", `The embedded host does not offer the style ${name}.`);
+        }
+        if (!known) return refuse("InvalidArgument", `There is no style "${name}".`);
+        applyStyle([area], () => ({ ...plainStyle, ...namedStyles[known] }));
+        nameStyle(area, known);
+      },
+    },
     text: { get: perCell(readText) },
     top: { get: (area) => offsetOf(area).top },
     // The published type of the enumeration is nominal; its values are these words.
@@ -159,6 +181,34 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
     worksheet: { of: () => Worksheet, at: sheetOf },
   },
   methods: {
+    autoFill(area, given, type) {
+      const kind = oneOf(
+        (type ?? "FillDefault") as string,
+        Object.values(enumerations.AutoFillType!) as string[],
+        "The type",
+      );
+      if (!["FillDefault", "FillCopy", "FillSeries", "FillFormats", "FillValues"].includes(kind)) {
+        refuse("NotImplemented", `The embedded host does not offer the fill ${kind}.`);
+      }
+      if (given === undefined || given === null)
+        refuse("NotImplemented", "The embedded host fills a given destination only.");
+      const destination = areaOf(given, area);
+      const grows = destination.rowCount > area.rowCount !== destination.columnCount > area.columnCount;
+      if (
+        !contains(destination, area) ||
+        !grows ||
+        destination.row !== area.row ||
+        destination.column !== area.column
+      ) {
+        refuse("InvalidArgument", "The destination begins with the range and is longer down or to the right.");
+      }
+      autoFill(area, destination, kind as FillKind);
+    },
+    removeDuplicates: {
+      of: () => RemoveDuplicatesResult,
+      reads: true,
+      at: (area, columns, includesHeader) => removeDuplicates(area, columns, includesHeader),
+    },
     calculate() {},
     clear(area, applyTo) {
       clear(
@@ -173,7 +223,7 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
         transpose: transpose ?? false,
       });
     },
-    delete: (area, shift) => shifted(() => deleteCells(area, oneOf(shift, ["Up", "Left"], "The shift"))),
+    delete: (area, shift) => deleteCells(area, oneOf(shift, ["Up", "Left"], "The shift")),
     findOrNullObject: {
       of: () => Range,
       reads: true,
@@ -315,7 +365,7 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
     getVisibleView: { of: () => RangeView, reads: true, at: (area) => area },
     insert: {
       of: () => Range,
-      first: (area, shift) => shifted(() => insertIn(area, oneOf(shift, ["Down", "Right"], "The shift"))),
+      first: (area, shift) => insertIn(area, oneOf(shift, ["Down", "Right"], "The shift")),
       at: (area) => area,
     },
     merge: (area, across) => merge(area, across ?? false),
@@ -349,16 +399,35 @@ function overlap(area: Area, other: unknown): Area | null {
   return shared && { ...area, ...shared };
 }
 
-/** What cannot be shifted is refused in the API's words. */
-async function shifted(work: () => Promise<void>): Promise<void> {
-  try {
-    await work();
-  } catch (error) {
-    if (error instanceof ShiftConflict) {
-      refuse(error.reason === "table" ? "InsertDeleteConflict" : "NonBlankCellOffSheet");
+/** A named style sets the whole look of a cell: what it does not name is as in Normal. */
+const plainStyle: IStyleData = {
+  bd: null,
+  bg: null,
+  bl: 0,
+  cl: null,
+  fs: 11,
+  it: 0,
+  n: null,
+} as unknown as IStyleData;
+
+function nameStyle(area: Area, name: string): void {
+  if (isUnbounded(area)) return;
+  const cells: CellMatrix = {};
+  for (let row = area.row; row < area.row + area.rowCount; row += 1) {
+    for (let column = area.column; column < area.column + area.columnCount; column += 1) {
+      cells[row] = { ...cells[row], [column]: { custom: { style: name } } };
     }
-    throw error;
   }
+  writeCellData(area, cells);
+}
+
+/** The name of the style all cells were given; null where they differ. */
+function uniformStyleName(area: Area): string | null {
+  const matrix = area.book.worksheet(area.sheetId).getCellMatrix();
+  return shared(Math.min(cellCount(area), 100_000), (index) => {
+    const { row, column } = cellAt(area, index);
+    return (matrix.getValue(row, column)?.custom?.style as string | undefined) ?? "Normal";
+  });
 }
 
 /** The table whose rows of data the area spans from edge to edge: these rows come and go as the table's own. */

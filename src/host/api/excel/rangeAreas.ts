@@ -1,6 +1,7 @@
 import type { Area } from "../../engine/area";
 import { cellCount, intersection, isEntireColumn, isEntireRow, sheetColumns, sheetRows } from "../../engine/area";
 import { clear } from "../../engine/clear";
+import { copyCells } from "../../engine/copy";
 import { addressOf, sheetOf } from "../../engine/references";
 import { select } from "../../engine/selection";
 import { usedPart } from "../../engine/usedRange";
@@ -62,6 +63,16 @@ export const RangeAreas: ProxyClass<Excel.RangeAreas, Areas> = proxyClass<Excel.
         "What to clear",
       );
       for (const area of areas) clear(area, what);
+    },
+    copyFrom(areas, source, copyType, skipBlanks, transpose) {
+      const kind = oneOf(
+        (copyType ?? "All") as string,
+        ["All", "Values", "Formulas", "Formats"] as const,
+        "What to copy",
+      );
+      for (const area of areas) {
+        copyCells(areaOf(source, area), area, { kind, skipBlanks: skipBlanks ?? false, transpose: transpose ?? false });
+      }
     },
     getEntireColumn: {
       of: () => RangeAreas,

@@ -1,5 +1,5 @@
 import type { Area } from "../../engine/area";
-import { sortRows } from "../../engine/sort";
+import { sortLines } from "../../engine/sort";
 import { refuse } from "../errors";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { wholeNumber } from "./arguments";
@@ -11,17 +11,22 @@ export function sortArea(
   options: { matchCase?: boolean; hasHeaders?: boolean; orientation?: unknown },
 ): void {
   if (!Array.isArray(fields) || fields.length === 0) refuse("InvalidArgument", "A sort has at least one field.");
-  if (options.orientation === "Columns") refuse("NotImplemented", "The embedded host does not sort columns.");
+  const what = options.orientation === "Columns" ? "columns" : "rows";
+  const width = what === "rows" ? area.columnCount : area.rowCount;
   const keys = fields.map((field) => {
-    const key = wholeNumber(field.key, "A sort key", 0);
-    if (key >= area.columnCount) refuse("InvalidArgument", "A sort key lies within the range.");
+    const at = wholeNumber(field.key, "A sort key", 0);
+    if (at >= width) refuse("InvalidArgument", "A sort key lies within the range.");
     if (field.sortOn && field.sortOn !== "Value") {
       refuse("NotImplemented", `The embedded host does not sort on ${field.sortOn}.`);
     }
-    return { column: key, ascending: field.ascending ?? true };
+    return { at, ascending: field.ascending ?? true };
   });
-  const body = options.hasHeaders ? { ...area, row: area.row + 1, rowCount: area.rowCount - 1 } : area;
-  if (body.rowCount > 0) sortRows(body, keys, options.matchCase ?? false);
+  const heading = options.hasHeaders ? 1 : 0;
+  const body =
+    what === "rows"
+      ? { ...area, row: area.row + heading, rowCount: area.rowCount - heading }
+      : { ...area, column: area.column + heading, columnCount: area.columnCount - heading };
+  if (body.rowCount > 0 && body.columnCount > 0) sortLines(body, what, keys, options.matchCase ?? false);
 }
 
 export const RangeSort: ProxyClass<Excel.RangeSort, Area> = proxyClass<Excel.RangeSort, Area>("RangeSort", {

@@ -25,13 +25,13 @@ export const Setting: ProxyClass<Excel.Setting, SettingTarget> = proxyClass<Exce
       get: ({ book, key }) =>
         book.state.settings.has(key) ? copied(book.state.settings.get(key)) : refuse("ItemNotFound"),
       set: ({ book, key }, value) => {
-        book.state.settings.set(key, copied(value));
+        book.state.set(key, copied(value));
       },
     },
   },
   methods: {
     delete: ({ book, key }) => {
-      book.state.settings.delete(key);
+      book.state.remove(key);
     },
   },
 });
@@ -46,13 +46,19 @@ export const SettingCollection: ProxyClass<Excel.SettingCollection, Book> = prox
       add: {
         of: () => Setting,
         at: (book, key, value) => {
-          book.state.settings.set(text(key, "A key"), copied(value));
+          book.state.set(text(key, "A key"), copied(value));
           return { book, key };
         },
       },
       getCount: { answer: (book) => book.state.settings.size },
       getItem: { of: () => Setting, at: found },
       getItemOrNullObject: { of: () => Setting, at: found },
+    },
+    events: {
+      onSettingsChanged: (book, tell) =>
+        book.state.listen(() => {
+          if (book.changes.enabled) tell({} as Excel.SettingsChangedEventArgs);
+        }),
     },
   },
 );

@@ -2,10 +2,12 @@ import { activeCell, selectedAreas } from "../../engine/selection";
 import { refuse } from "../errors";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { Application, type ApplicationTarget } from "./application";
+import { Chart } from "./charts";
 import { CustomXmlPartCollection } from "./customXml";
 import { DocumentProperties } from "./documentProperties";
 import { NamedItemCollection } from "./names";
 import { NoteCollection } from "./notes";
+import { WorkbookProtection } from "./protection";
 import { Range } from "./range";
 import { RangeAreas } from "./rangeAreas";
 import { SettingCollection } from "./settings";
@@ -13,7 +15,12 @@ import { TableCollection } from "./tableCollections";
 import { WorksheetCollection } from "./worksheet";
 
 /** The workbook as one batch sees it. */
-export type WorkbookTarget = ApplicationTarget;
+export type WorkbookTarget = ApplicationTarget & {
+  /** The workbook in a context of its own. */
+  freshWorkbook(): Excel.Workbook;
+};
+
+const activeChart = ({ book }: WorkbookTarget) => book.charts.active && { book, chart: book.charts.active };
 
 const all = ({ book }: WorkbookTarget) => ({ book, sheetId: null });
 
@@ -33,12 +40,15 @@ export const Workbook: ProxyClass<Excel.Workbook, WorkbookTarget> = proxyClass<E
       customXmlParts: { of: () => CustomXmlPartCollection, at: ({ book }) => ({ book, namespace: null }) },
       names: { of: () => NamedItemCollection, at: all },
       notes: { of: () => NoteCollection, at: all },
+      protection: { of: () => WorkbookProtection, at: ({ book }) => book },
       properties: { of: () => DocumentProperties, at: ({ book }) => book },
       settings: { of: () => SettingCollection, at: ({ book }) => book },
       tables: { of: () => TableCollection, at: all },
       worksheets: { of: () => WorksheetCollection, at: ({ book }) => book },
     },
     methods: {
+      getActiveChart: { of: () => Chart, at: activeChart },
+      getActiveChartOrNullObject: { of: () => Chart, at: activeChart },
       getActiveCell: { of: () => Range, at: ({ book }) => activeCell(book) },
       getIsActiveCollabSession: { answer: () => false },
       getSelectedRange: {
@@ -52,10 +62,12 @@ export const Workbook: ProxyClass<Excel.Workbook, WorkbookTarget> = proxyClass<E
       getSelectedRanges: { of: () => RangeAreas, at: ({ book }) => selectedAreas(book) },
     },
     events: {
-      onSelectionChanged: ({ book }, tell) =>
+      // There is one workbook, and it is active from the start.
+      onActivated: () => () => {},
+      onSelectionChanged: ({ book, freshWorkbook }, tell) =>
         book.changes.listen((change) => {
           // The event brings the workbook along, for the handler to ask what is selected.
-          if (change.kind === "selection") tell({ workbook: undefined as unknown as Excel.Workbook });
+          if (change.kind === "selection") tell({ workbook: freshWorkbook() });
         }),
     },
   },

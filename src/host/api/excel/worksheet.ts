@@ -38,6 +38,7 @@ import { WorksheetCustomPropertyCollection } from "./customProperties";
 import { WorksheetFreezePanes } from "./freezePanes";
 import { NamedItemCollection } from "./names";
 import { NoteCollection } from "./notes";
+import { WorksheetProtection } from "./protection";
 import { Range } from "./range";
 import { RangeAreas } from "./rangeAreas";
 import { findIn, replaceIn } from "./search";
@@ -156,6 +157,7 @@ export const Worksheet: ProxyClass<Excel.Worksheet, Sheet> = proxyClass<Excel.Wo
     freezePanes: { of: () => WorksheetFreezePanes, at: (sheet) => sheet },
     names: { of: () => NamedItemCollection, at: ({ book, id }) => ({ book, sheetId: id }) },
     notes: { of: () => NoteCollection, at: ({ book, id }) => ({ book, sheetId: id }) },
+    protection: { of: () => WorksheetProtection, at: (sheet) => sheet },
     tables: { of: () => TableCollection, at: ({ book, id }) => ({ book, sheetId: id }) },
   },
   methods: {
@@ -245,7 +247,10 @@ export const Worksheet: ProxyClass<Excel.Worksheet, Sheet> = proxyClass<Excel.Wo
     onFormatChanged: sheetEvent("formatChanged", ({ id }) => id),
     onFormulaChanged: sheetEvent("formulaChanged", ({ id }) => id),
     onNameChanged: sheetEvent("nameChanged", ({ id }) => id),
+    onColumnSorted: sheetEvent("columnSorted", ({ id }) => id),
     onRowHiddenChanged: sheetEvent("rowHiddenChanged", ({ id }) => id),
+    onRowSorted: sheetEvent("rowSorted", ({ id }) => id),
+    onProtectionChanged: ({ book, id }, tell) => protectionChanged(book, id, tell),
     onSelectionChanged: sheetEvent("selectionChanged", ({ id }) => id),
     onVisibilityChanged: sheetEvent("visibilityChanged", ({ id }) => id),
   },
@@ -293,11 +298,21 @@ export const WorksheetCollection: ProxyClass<Excel.WorksheetCollection, Book> = 
     onFormulaChanged: sheetEvent("formulaChanged", null),
     onMoved: sheetEvent("moved", null),
     onNameChanged: sheetEvent("nameChanged", null),
+    onColumnSorted: sheetEvent("columnSorted", null),
     onRowHiddenChanged: sheetEvent("rowHiddenChanged", null),
+    onRowSorted: sheetEvent("rowSorted", null),
+    onProtectionChanged: (book, tell) => protectionChanged(book, null, tell),
     onSelectionChanged: sheetEvent("selectionChanged", null),
     onVisibilityChanged: sheetEvent("visibilityChanged", null),
   },
 });
+
+function protectionChanged<Arguments>(book: Book, own: string | null, tell: (args: Arguments) => void): () => void {
+  return book.protection.listen((worksheetId, isProtected) => {
+    if (!book.changes.enabled || (own !== null && own !== worksheetId)) return;
+    tell({ type: "WorksheetProtectionChanged", worksheetId, isProtected, source: "Local" } as Arguments);
+  });
+}
 
 /** A worksheet by its name or id. */
 function byKey(book: Book, key: unknown): Sheet | null {

@@ -16,7 +16,9 @@ type EventName =
   | "formulaChanged"
   | "moved"
   | "nameChanged"
+  | "columnSorted"
   | "rowHiddenChanged"
+  | "rowSorted"
   | "selectionChanged"
   | "visibilityChanged";
 
@@ -50,7 +52,7 @@ function changedArguments(book: Book, change: Change): object | null {
         : {}),
     };
   }
-  if ("rectangle" in change && change.kind !== "cells") {
+  if (change.kind in lineChanges && "rectangle" in change) {
     return {
       type: "WorksheetChanged",
       changeType: change.kind,
@@ -61,6 +63,14 @@ function changedArguments(book: Book, change: Change): object | null {
   }
   return null;
 }
+
+/** Changes of rows and columns, which are told by their kind. */
+const lineChanges = { RowInserted: 1, RowDeleted: 1, ColumnInserted: 1, ColumnDeleted: 1 } as const;
+
+const sortedArguments = (change: Change, kind: "rowsSorted" | "columnsSorted", type: string): object | null =>
+  change.kind === kind
+    ? { type, worksheetId: change.sheetId, address: rectangleAddress(change.rectangle), source: "Local" }
+    : null;
 
 const tellers: Record<EventName, (book: Book, change: Change) => object | null> = {
   activated: (_book, change) =>
@@ -114,6 +124,8 @@ const tellers: Record<EventName, (book: Book, change: Change) => object | null> 
           source: "Local",
         }
       : null,
+  columnSorted: (_book, change) => sortedArguments(change, "columnsSorted", "WorksheetColumnSorted"),
+  rowSorted: (_book, change) => sortedArguments(change, "rowsSorted", "WorksheetRowSorted"),
   rowHiddenChanged: (_book, change) =>
     change.kind === "RowsHidden" || change.kind === "RowsShown"
       ? {

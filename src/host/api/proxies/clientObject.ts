@@ -94,6 +94,7 @@ export abstract class ClientObject {
     const asked = Object.keys(tree);
     const itemTree: Record<string, LoadTree> = {};
     let itemsAsked = items !== undefined && asked.length === 0;
+    let wholeItems = itemsAsked;
     for (const name of asked.length ? asked : this.#plainProperties()) {
       const below = tree[name] ?? {};
       if (scalars[name]) {
@@ -103,8 +104,9 @@ export abstract class ClientObject {
         this.$child(name).$read(below);
       } else if (items) {
         itemsAsked = true;
-        if (name === "items") Object.assign(itemTree, below);
-        else itemTree[name] = below;
+        if (name !== "items") itemTree[name] = below;
+        else if (Object.keys(below).length === 0) wholeItems = true;
+        else Object.assign(itemTree, below);
       } else if (this.$members.isPublished(name)) {
         throw this.$members.unknown(name);
       }
@@ -114,7 +116,8 @@ export abstract class ClientObject {
     if (items && itemsAsked) {
       const list = items.list(target).map((item) => {
         const proxy = items.of().create(this.context, () => item);
-        proxy.$read(itemTree);
+        if (wholeItems) proxy.$read({});
+        if (Object.keys(itemTree).length > 0) proxy.$read(itemTree);
         return proxy;
       });
       this.#loaded.set("items", list);

@@ -1,9 +1,15 @@
+import { Forbidden } from "../../engine/protection";
+import { ShiftConflict } from "../../engine/shift";
 import { ApiError } from "../errors";
 
 /** What the host around a context does when a batch needs it. */
 export type Surroundings = {
   /** Waits until all formulas have their values. */
   settle(): Promise<void>;
+  /** Batches reach the workbook one after the other, in the order of their syncs: whose turn it is. */
+  readonly turns: Turns;
+  /** Calls back when a custom function answers with a promise; answers how to stop. */
+  whenFunctionsWait(listener: () => void): () => void;
   /** Runs a call of the API, so that the events it causes are told as the add-in's. */
   acting(run: () => void | Promise<void>): void | Promise<void>;
   /** Whether calculation waits for the end of the batch. */
@@ -65,13 +71,18 @@ export class RequestContext {
     this.#actions = [];
     this.#requestBytes = 0;
     this.#responseBytes = 0;
-    await Promise.resolve();
-    if (requestBytes > this.surroundings.payloadLimit) throw new ApiError("RequestPayloadSizeLimitExceeded");
+    if (actions.length === 0) {
+      await this.surroundings.settle();
+      return passThrough as T;
+    }
+    const { turns } = this.surroundings;
     let failing = 0;
+    await turns.begin();
     try {
+      if (requestBytes > this.surroundings.payloadLimit) throw new ApiError("RequestPayloadSizeLimitExceeded");
       for (const [index, action] of actions.entries()) {
         failing = index;
-        if (action.reads && !this.surroundings.calculationSuspended) await this.surroundings.settle();
+        if (action.reads && !this.surroundings.calculationSuspended) await this.#settleInTurn();
         await this.surroundings.acting(action.run);
       }
     } catch (error) {
@@ -79,16 +90,58 @@ export class RequestContext {
       throw asApiError(error).at(actions[failing]?.location ?? "", statements, failing);
     } finally {
       this.surroundings.calculationSuspended = false;
+      turns.end();
       await this.surroundings.settle();
-      if (actions.length > 0) this.surroundings.synced();
+      this.surroundings.synced();
     }
     return passThrough as T;
+  }
+
+  /** Holds its turn while formulas are counted, unless a custom function waits: it may itself read the workbook. */
+  async #settleInTurn(): Promise<void> {
+    const { turns, whenFunctionsWait, settle } = this.surroundings;
+    let isOut = false;
+    const stop = whenFunctionsWait(() => {
+      if (!isOut) turns.end();
+      isOut = true;
+    });
+    try {
+      await settle();
+    } finally {
+      stop();
+      if (isOut) await turns.begin();
+    }
+  }
+}
+
+/** Lets one batch at a time to the workbook. */
+export class Turns {
+  #last: Promise<void> = Promise.resolve();
+  #finish: () => void = () => {};
+
+  /** Resolves when all that began before have ended. */
+  async begin(): Promise<void> {
+    const before = this.#last;
+    let finish = () => {};
+    this.#last = new Promise((resolve) => {
+      finish = resolve;
+    });
+    await before;
+    this.#finish = finish;
+  }
+
+  end(): void {
+    this.#finish();
   }
 }
 
 /** What goes wrong inside the host reaches the add-in as Excel's own faults do; the cause stays readable. */
 function asApiError(error: unknown): ApiError {
   if (error instanceof ApiError) return error;
+  if (error instanceof Forbidden) return new ApiError("AccessDenied", error.message);
+  if (error instanceof ShiftConflict) {
+    return new ApiError(error.reason === "table" ? "InsertDeleteConflict" : "NonBlankCellOffSheet");
+  }
   const detail = error instanceof Error ? error.message : String(error);
   return Object.assign(new ApiError("GeneralException", detail), { cause: error });
 }
