@@ -30,6 +30,7 @@ describe("the load for a number of repetitions", () => {
   });
 
   test("a maximum that is not positive, and too many repetitions, are refused", () => {
+    expect(loadForRepetitions(0, 5).ok).toBe(false);
     expect(loadForRepetitions(0, 14, { repetitionsInReserve: 2 })).toMatchObject({
       ok: false,
       reasons: [

@@ -61,12 +61,13 @@ describe("the maximum from a load-velocity profile", () => {
     ]);
   });
 
-  // Source: by hand: v = 1.5 - load / 100.
-  test("a maximum up to a quarter beyond the heaviest load is no extrapolation, one at it not below it", () => {
-    const line = [50, 75, 100].map((load) => 1.5 - load / 100);
-    expect(cautionsOf([50, 75, 100], line, 0.26).map(({ code }) => code)).toEqual(["fewDegreesOfFreedom"]);
-    expect(cautionsOf([50, 75, 100], line, 0.24).map(({ code }) => code)).toContain("extrapolated");
-    expect(cautionsOf([50, 75, 100], line, 0.51).map(({ code }) => code)).toContain("belowLifted");
+  // Source: by hand: v = 2 - load / 64, all without rounding.
+  test("a maximum a quarter beyond the heaviest load is no extrapolation, one at it not below it", () => {
+    const codesAt = (threshold: number) => cautionsOf([32, 64, 96], [1.5, 1, 0.5], threshold).map(({ code }) => code);
+    expect(codesAt(0.125)).toEqual(["fewDegreesOfFreedom"]);
+    expect(codesAt(0.124)).toEqual(["fewDegreesOfFreedom", "extrapolated"]);
+    expect(codesAt(0.5)).toEqual(["fewDegreesOfFreedom"]);
+    expect(codesAt(0.501)).toEqual(["fewDegreesOfFreedom", "belowLifted"]);
   });
 
   test("gives no limits by Fieller when the slope could be nothing", () => {
@@ -86,7 +87,13 @@ describe("the maximum from a load-velocity profile", () => {
     ["no line at all", [40, 60, 80, 100], [1, 0.4, 1, 0.4], "outOfRange", { what: "r squared of the line", low: 0.9 }],
     ["a negative velocity", [40, 60, 80], [1, -0.8, 0.6], "notPositive", { what: "velocity", value: -0.8 }],
     ["no load", [0, 40, 60, 80], [1.2, 1, 0.8, 0.6], "notPositive", { what: "load", value: 0 }],
-    ["unequal lists", [40, 60, 80], [1, 0.8], "unequalLengths", { first: "loads", second: "velocities" }],
+    [
+      "unequal lists",
+      [40, 60, 80],
+      [1, 0.8],
+      "unequalLengths",
+      { first: "loads", second: "velocities", firstCount: 3, secondCount: 2 },
+    ],
   ])("%s is refused", (_, x, y, code, facts) => {
     expect(loadVelocityProfile(x, y, { minimumVelocityThreshold: 0.17 })).toMatchObject({
       ok: false,

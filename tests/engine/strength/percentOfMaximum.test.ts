@@ -41,6 +41,8 @@ describe("the percentage of the maximum from a table", () => {
       { repetitions: 5, percent: 90 },
     ];
     expect(unwrap(percentOfMaximum(3, { table })).percent).toBe(95);
+    const disputed = [{ repetitions: 1, percent: 90, alsoPrinted: [92, 93] }];
+    expect(unwrap(percentOfMaximum(1, { table: disputed })).cautions).toMatchObject([{ facts: { others: "92, 93" } }]);
     expect(percentOfMaximum(6, { table })).toMatchObject({ reasons: [{ code: "outOfRange", facts: { high: 5 } }] });
   });
 
