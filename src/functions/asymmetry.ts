@@ -1,9 +1,8 @@
-import { asymmetry as asymmetryBy } from "../engine/asymmetry/asymmetry";
-import { noiseLimit as limitOf } from "../engine/asymmetry/noiseLimit";
-import { noiseOfAthletes } from "../engine/reliability/noiseOfAthletes";
+import { type AsymmetryFormula, asymmetry as asymmetryBy, asymmetryFormulas } from "../engine/asymmetry/asymmetry";
 import { reduceTrials } from "../engine/trials/reduceTrials";
 import type { Direction, Reduction } from "../engine/trials/reduction";
-import { answer, cell, directionOf, invalid, noiseSourceOf, reductionOf, trialRowsOf, trialsOf } from "./border";
+import { answer, directionOf, measured, reductionOf, trialsOf, type Words, wordOf } from "./border";
+import { cellByCell } from "./spill";
 
 /**
  * Left-right difference in percent of the larger side; plus where the right is larger, minus where the left is.
@@ -37,39 +36,23 @@ export function strongerSide(left: any[][], right: any[][], reduction?: string, 
   return sides.right > sides.left === (direction === "higher") ? "Right" : "Left";
 }
 
-/**
- * The left-right difference, in percent of the larger side, that equal sides stay below 95 times in 100 by the scatter
- * of the trials alone: one for each athlete, down the column. An asymmetry beyond it is more than the test's noise.
- * @customfunction NOISELIMIT
- * @param left All athletes' left trials, one row each, e.g. C4:E29.
- * @param right All athletes' right trials, one row each, e.g. F4:H29.
- * @param [reduction] How each side is scored: best (when left out), mean, median or meanOfBestTwo.
- * @param [noiseFrom] Whose scatter: steadied (own trials, steadied by the group's; when left out), group or athlete.
- * @returns One limit in percent per row; #N/A where there are too few trials to tell.
- */
-export function noiseLimit(left: any[][], right: any[][], reduction?: string, noiseFrom?: string): any[][] {
-  const squad = athletesOf(left, right);
-  const scoredBy = reductionOf(reduction);
-  const noises = noiseOfAthletes(squad, noiseSourceOf(noiseFrom));
-  return squad.map((sides, index) => {
-    const noise = noises[index]!;
-    const [leftCount, rightCount] = sides.map((trials) => trials.filter((trial) => trial !== null).length);
-    const counts = { leftCount: leftCount!, rightCount: rightCount! };
-    const limit = noise.ok ? limitOf({ noise: noise.value, ...counts, reduction: scoredBy, confidence: 0.95 }) : noise;
-    return [cell(limit, ({ percent }) => percent)];
-  });
-}
+const formulas = Object.keys(asymmetryFormulas) as unknown as Words<AsymmetryFormula>;
 
-/** Left and right trials of each athlete, row by row. */
-function athletesOf(left: any[][], right: any[][]): [(number | null)[], (number | null)[]][] {
-  const lefts = trialRowsOf(left);
-  const rights = trialRowsOf(right);
-  if (lefts.length !== rights.length) {
-    throw invalid(
-      `The left cells have ${lefts.length} rows, the right cells ${rights.length}; each row is one athlete.`,
-    );
-  }
-  return lefts.map((trials, row) => [trials, rights[row]!]);
+/**
+ * Left-right difference of two scores by the formula you name, one for each cell; plus where the right is larger. Formulas give
+ * different numbers for the same legs (180 and 200 cm: 10.0 to 11.1), so a threshold holds for its own formula only. Empty cells
+ * and zeros are missing.
+ * @customfunction SIDEDIFFERENCE
+ * @param left Scores of the left side, e.g. C4:C29.
+ * @param right Scores of the right side in the same unit, e.g. D4:D29.
+ * @param [formula] percentDifference (of the larger side, when left out), bilateralLegAsymmetry, symmetryIndex, percentOfTotal, symmetryAngle, limbSymmetryIndex (100 when equal) or logRatio.
+ * @returns Difference in percent, e.g. 8.4.
+ */
+export function sideDifference(left: any[][], right: any[][], formula?: string): any[][] {
+  const name = wordOf(formula, formulas, "formula of asymmetry");
+  return cellByCell({ "left score": measured(left), "right score": measured(right) }, (athlete) =>
+    asymmetryBy(athlete["left score"], athlete["right score"], name),
+  );
 }
 
 function scores(left: any[][], right: any[][], reduction: Reduction, direction: Direction) {

@@ -5,7 +5,8 @@ installCustomFunctionsErrors();
 import { hopTest } from "../../sample-workbooks/hopTest";
 import { asymmetry as analysis } from "../../src/analyses/asymmetry/asymmetry";
 import { unwrap } from "../../src/engine/result";
-import { asymmetry, noiseLimit, strongerSide } from "../../src/functions/asymmetry";
+import { asymmetry, strongerSide } from "../../src/functions/asymmetry";
+import { noiseLimit } from "../../src/functions/asymmetryNoise";
 import { trialCV, trialScore } from "../../src/functions/trials";
 
 describe("the functions agree with the table", () => {

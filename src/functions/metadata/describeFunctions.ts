@@ -53,17 +53,35 @@ export function describeFunctions(files: readonly FunctionFile[]): DescribedFunc
   };
 }
 
+/**
+ * Files that are fetched when the first of their functions is called: they stand on statistical distributions, which weigh more
+ * than all else together. What a coach copies down a column should not be here.
+ */
+export const fetchedOnDemand: ReadonlySet<string> = new Set([
+  "asymmetryNoise.ts",
+  "change.ts",
+  "loadVelocity.ts",
+  "reliability.ts",
+  "sprintCurves.ts",
+]);
+
 /** Module text that registers each function with Excel; it stands beside the files it imports. */
-export const associateModule = (associations: readonly Association[]): string =>
-  associations
-    .map(({ id, exportName, file }, index) => {
-      const local = `function${index}`;
-      return (
-        `import { ${exportName} as ${local} } from "./${file.replace(/\.ts$/, "")}";\n` +
-        `CustomFunctions.associate(${JSON.stringify(id)}, ${local});\n`
-      );
-    })
-    .join("");
+export function associateModule(associations: readonly Association[]): string {
+  const lines = associations.map(({ id, exportName, file }, index) => {
+    const path = JSON.stringify(`./${file.replace(/\.ts$/, "")}`);
+    if (fetchedOnDemand.has(file)) {
+      const fetchFile = `() => import(/* webpackChunkName: "statistics" */ ${path})`;
+      return `CustomFunctions.associate(${JSON.stringify(id)}, onDemand(${fetchFile}, ${JSON.stringify(exportName)}));\n`;
+    }
+    const local = `function${index}`;
+    return (
+      `import { ${exportName} as ${local} } from ${path};\n` +
+      `CustomFunctions.associate(${JSON.stringify(id)}, ${local});\n`
+    );
+  });
+  const isNeeded = associations.some(({ file }) => fetchedOnDemand.has(file));
+  return `${isNeeded ? 'import { onDemand } from "./onDemand";\n' : ""}${lines.join("")}`;
+}
 
 function duplicates(functions: readonly ReadFunction[]): string[] {
   return functions
