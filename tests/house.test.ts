@@ -20,6 +20,7 @@ const arrows: Record<string, readonly string[]> = {
   sheet: ["store", "reading/grid", "reading/address", "analyses/report"],
   pane: ["sheet", "store", "analyses", "reading", "engine"],
   host: [],
+  batch: ["host", "sheet", "analyses", "reading", "functions", "engine/result"],
 };
 
 /** Packages a room may import. The embedded host stands outside: it is our Excel and takes what it needs. */
@@ -29,6 +30,7 @@ const libraries: Record<string, RegExp> = {
   store: /^zod$/,
   pane: /^(react(-dom)?(\/|$)|@radix-ui\/|zod$)/,
   "functions/metadata": /^(typescript|custom-functions-metadata|webpack|node:[a-z]+)$/,
+  batch: /^(zod|node:[a-z]+)$/,
   host: /./,
 };
 

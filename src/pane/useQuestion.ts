@@ -2,9 +2,11 @@ import { useMemo, useState } from "react";
 import type { AnyAnalysis } from "../analyses/analysis";
 import { describe } from "../analyses/describe";
 import type { Report } from "../analyses/report";
+import { reportKey } from "../analyses/reportKey";
+import { today } from "../analyses/today";
 import type { Result } from "../engine/result";
 import { addressOf, gridAddress } from "../reading/address";
-import { type ColumnMap, offsetOf } from "../reading/columns";
+import type { ColumnMap } from "../reading/columns";
 import type { Grid } from "../reading/grid";
 import { type Reading, readResults } from "../reading/readResults";
 import { recogniseColumns } from "../reading/recogniseColumns";
@@ -41,7 +43,6 @@ export function useQuestion(analysis: AnyAnalysis, grid: Grid, sheetId: string):
     () => describe({ analysis, reading, map, test, settings, source: gridAddress(grid), date: today() }),
     [analysis, reading, map, test, settings, grid],
   );
-  const heading = addressOf(grid, Math.max(map.firstDataRow - 1, 0), offsetOf(map, "athlete") ?? 0);
   return {
     map,
     setMap: (next) => setCorrected({ place, map: next }),
@@ -51,13 +52,6 @@ export function useQuestion(analysis: AnyAnalysis, grid: Grid, sheetId: string):
     settings,
     setSetting: (name, value) => setSettings((all) => ({ ...all, [name]: value })),
     report,
-    key: [analysis.id, sheetId, heading, analysis.tests === "one" ? test : ""].join("|"),
+    key: reportKey(analysis, grid, sheetId, map, test),
   };
-}
-
-/** The coach's own day, ISO. */
-function today(): string {
-  const now = new Date();
-  const two = (part: number) => String(part).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
