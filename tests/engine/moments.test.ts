@@ -12,6 +12,14 @@ describe("mean and spread", () => {
     expect(median(values)).toBe(4.5);
   });
 
+  // Source: by hand.
+  test("the median sorts by size, not by digits, and leaves the list as it was", () => {
+    const values = [10, 9, 2];
+    expect(median(values)).toBe(9);
+    expect(values).toEqual([10, 9, 2]);
+    expect(median([7])).toBe(7);
+  });
+
   test("equal values have no spread at all, whatever their digits", () => {
     expect(sumOfSquares([0.1, 0.1, 0.1])).toBe(0);
     expect(mean([0.1, 0.1, 0.1])).toBe(0.1);
@@ -39,10 +47,14 @@ describe("mean and spread", () => {
   test("what last digits leave behind is rounding, a thousandth is not", () => {
     expect(isRoundingOnly(standardDeviation([4.4 - 3.3, 1.1, 2.2 - 1.1]), 4.4)).toBe(true);
     expect(isRoundingOnly(0.001, 1e9)).toBe(false);
+    expect(isRoundingOnly(16 * Number.EPSILON, 1)).toBe(true);
+    expect(isRoundingOnly(17 * Number.EPSILON, 1)).toBe(false);
   });
 
   test("nothing has no mean", () => {
-    expect(() => mean([])).toThrow(RangeError);
-    expect(() => standardDeviation([1])).toThrow(RangeError);
+    expect(() => mean([])).toThrow("A mean needs at least one value.");
+    expect(() => sumOfSquares([])).toThrow(RangeError);
+    expect(() => standardDeviation([1])).toThrow("A variance needs at least two values.");
+    expect(standardDeviation([1, 1])).toBe(0);
   });
 });
