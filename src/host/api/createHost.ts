@@ -82,7 +82,10 @@ export function createHost(engine: Engine, options: HostOptions = {}): Host {
     const surroundings: Surroundings = {
       calculationSuspended: false,
       payloadLimit: options.payloadLimit ?? webPayloadLimit,
-      settle: () => book.settle(),
+      // While a custom function is waited for, others read the workbook as it is; that function may be one of them.
+      settle: async () => {
+        if (!book.functions.isWaiting) await book.settle();
+      },
       synced: () => {
         syncs += 1;
       },

@@ -65,7 +65,7 @@ type Shared = {
   readonly messages: Map<string, string>;
   readonly streams: Streams;
   /** Told when a function answers with a promise. */
-  readonly waiting: () => void;
+  readonly waiting: (promise: Promise<unknown>) => void;
 };
 
 const keyOf = (sheetId: string, row: number, column: number): string => `${sheetId} ${row} ${column}`;
@@ -240,7 +240,7 @@ class HostFunction extends BaseFunction {
         return answer(streams.valueAt(place, String(this.name), passed, invocation, implementation));
       }
       const value = implementation(...passed, invocation);
-      if (isPromise(value)) this.#shared.waiting();
+      if (isPromise(value)) this.#shared.waiting(value);
       return isPromise(value)
         ? (new AsyncObject(value.then(answer, fail)) as unknown as FunctionVariantType)
         : answer(value);
@@ -360,6 +360,7 @@ export class CustomFunctions {
   readonly #messages = new Map<string, string>();
   readonly #streams: Streams;
   readonly #waiting = new Set<() => void>();
+  readonly #waitingFor = new Set<Promise<unknown>>();
   #isRegistered = false;
 
   constructor(book: Book) {
@@ -374,7 +375,10 @@ export class CustomFunctions {
       implementations: this.#implementations,
       messages: this.#messages,
       streams: this.#streams,
-      waiting: () => {
+      waiting: (promise: Promise<unknown>) => {
+        this.#waitingFor.add(promise);
+        const done = () => this.#waitingFor.delete(promise);
+        promise.then(done, done);
         for (const listener of [...this.#waiting]) listener();
       },
     };
@@ -390,6 +394,11 @@ export class CustomFunctions {
   associate(id: string, implementation: AssociatedFunction): void {
     this.#implementations.set(id.toUpperCase(), implementation);
     if (this.#isRegistered) this.#book.recalculate();
+  }
+
+  /** Whether a function's promise is waited for: its formula has no value yet. */
+  get isWaiting(): boolean {
+    return this.#waitingFor.size > 0;
   }
 
   /** Calls back when a function answers with a promise; answers how to stop. */

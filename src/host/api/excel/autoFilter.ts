@@ -38,23 +38,26 @@ export const AutoFilter: ProxyClass<Excel.AutoFilter, FilterOwner> = proxyClass<
       isDataFiltered: { get: (owner) => bookOf(owner).filters.isFiltered(keyOf(owner)) },
     },
     methods: {
-      apply(owner, given, column, criteria) {
-        const { filters } = bookOf(owner);
-        const key = keyOf(owner);
-        const whole: Area =
-          "tableId" in owner
-            ? { book: owner.book, sheetId: tableOf(owner).sheetId, ...tableOf(owner).rectangle }
-            : areaOf(given, wholeSheet(owner));
-        if (!("tableId" in owner)) filters.close(key);
-        const rows =
-          "tableId" in owner
-            ? () => dataBody(owner)
-            : () => ({ ...whole, row: whole.row + 1, rowCount: Math.max(1, whole.rowCount - 1) });
-        filters.open(key, rows);
-        if (column === undefined || column === null) return;
-        const index = wholeNumber(column, "The column", 0);
-        if (index >= whole.columnCount) refuse("InvalidArgument", "The column lies within the range.");
-        if (criteria) filters.set(key, index, rowTest(criteria), criteria);
+      apply: {
+        reads: true,
+        act(owner, given, column, criteria) {
+          const { filters } = bookOf(owner);
+          const key = keyOf(owner);
+          const whole: Area =
+            "tableId" in owner
+              ? { book: owner.book, sheetId: tableOf(owner).sheetId, ...tableOf(owner).rectangle }
+              : areaOf(given, wholeSheet(owner));
+          if (!("tableId" in owner)) filters.close(key);
+          const rows =
+            "tableId" in owner
+              ? () => dataBody(owner)
+              : () => ({ ...whole, row: whole.row + 1, rowCount: Math.max(1, whole.rowCount - 1) });
+          filters.open(key, rows);
+          if (column === undefined || column === null) return;
+          const index = wholeNumber(column, "The column", 0);
+          if (index >= whole.columnCount) refuse("InvalidArgument", "The column lies within the range.");
+          if (criteria) filters.set(key, index, rowTest(criteria), criteria);
+        },
       },
       clearColumnCriteria: (owner, column) =>
         bookOf(owner).filters.clear(keyOf(owner), wholeNumber(column, "The column", 0)),

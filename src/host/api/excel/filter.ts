@@ -99,15 +99,36 @@ export const Filter: ProxyClass<Excel.Filter, FilterTarget> = proxyClass<Excel.F
     criteria: { get: ({ book, tableId, index }) => book.filters.criteriaOf(tableId, index) as Excel.FilterCriteria },
   },
   methods: {
-    apply: (target, criteria) => filter(target, criteria as Excel.FilterCriteria),
-    applyBottomItemsFilter: (target, count) => filter(target, on("BottomItems", { criterion1: String(count) })),
-    applyBottomPercentFilter: (target, percent) => filter(target, on("BottomPercent", { criterion1: String(percent) })),
-    applyCustomFilter: (target, criterion1, criterion2, operator) =>
-      filter(target, on("Custom", { criterion1, ...(criterion2 ? { criterion2, operator: operator ?? "And" } : {}) })),
-    applyDynamicFilter: (target, criteria) => filter(target, on("Dynamic", { dynamicCriteria: criteria })),
-    applyTopItemsFilter: (target, count) => filter(target, on("TopItems", { criterion1: String(count) })),
-    applyTopPercentFilter: (target, percent) => filter(target, on("TopPercent", { criterion1: String(percent) })),
-    applyValuesFilter: (target, values) => filter(target, on("Values", { values })),
+    apply: { reads: true, act: (target, criteria) => filter(target, criteria as Excel.FilterCriteria) },
+    applyBottomItemsFilter: {
+      reads: true,
+      act: (target, count) => filter(target, on("BottomItems", { criterion1: String(count) })),
+    },
+    applyBottomPercentFilter: {
+      reads: true,
+      act: (target, percent) => filter(target, on("BottomPercent", { criterion1: String(percent) })),
+    },
+    applyCustomFilter: {
+      reads: true,
+      act: (target, criterion1, criterion2, operator) =>
+        filter(
+          target,
+          on("Custom", { criterion1, ...(criterion2 ? { criterion2, operator: operator ?? "And" } : {}) }),
+        ),
+    },
+    applyDynamicFilter: {
+      reads: true,
+      act: (target, criteria) => filter(target, on("Dynamic", { dynamicCriteria: criteria })),
+    },
+    applyTopItemsFilter: {
+      reads: true,
+      act: (target, count) => filter(target, on("TopItems", { criterion1: String(count) })),
+    },
+    applyTopPercentFilter: {
+      reads: true,
+      act: (target, percent) => filter(target, on("TopPercent", { criterion1: String(percent) })),
+    },
+    applyValuesFilter: { reads: true, act: (target, values) => filter(target, on("Values", { values })) },
     clear: ({ book, tableId, index }) => book.filters.clear(tableId, index),
   },
 });

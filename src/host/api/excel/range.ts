@@ -216,12 +216,15 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
         oneOf(applyTo ?? "All", ["All", "Contents", "Formats", "Hyperlinks", "RemoveHyperlinks"], "What to clear"),
       );
     },
-    copyFrom(area, source, copyType, skipBlanks, transpose) {
-      copyCells(areaOf(source, area), area, {
-        kind: oneOf(copyType ?? "All", ["All", "Values", "Formulas", "Formats"], "What to copy"),
-        skipBlanks: skipBlanks ?? false,
-        transpose: transpose ?? false,
-      });
+    copyFrom: {
+      reads: true,
+      act(area, source, copyType, skipBlanks, transpose) {
+        copyCells(areaOf(source, area), area, {
+          kind: oneOf(copyType ?? "All", ["All", "Values", "Formulas", "Formats"], "What to copy"),
+          skipBlanks: skipBlanks ?? false,
+          transpose: transpose ?? false,
+        });
+      },
     },
     delete: (area, shift) => deleteCells(area, oneOf(shift, ["Up", "Left"], "The shift")),
     findOrNullObject: {

@@ -64,15 +64,22 @@ export const RangeAreas: ProxyClass<Excel.RangeAreas, Areas> = proxyClass<Excel.
       );
       for (const area of areas) clear(area, what);
     },
-    copyFrom(areas, source, copyType, skipBlanks, transpose) {
-      const kind = oneOf(
-        (copyType ?? "All") as string,
-        ["All", "Values", "Formulas", "Formats"] as const,
-        "What to copy",
-      );
-      for (const area of areas) {
-        copyCells(areaOf(source, area), area, { kind, skipBlanks: skipBlanks ?? false, transpose: transpose ?? false });
-      }
+    copyFrom: {
+      reads: true,
+      act(areas, source, copyType, skipBlanks, transpose) {
+        const kind = oneOf(
+          (copyType ?? "All") as string,
+          ["All", "Values", "Formulas", "Formats"] as const,
+          "What to copy",
+        );
+        for (const area of areas) {
+          copyCells(areaOf(source, area), area, {
+            kind,
+            skipBlanks: skipBlanks ?? false,
+            transpose: transpose ?? false,
+          });
+        }
+      },
     },
     getEntireColumn: {
       of: () => RangeAreas,

@@ -31,11 +31,14 @@ export function sortArea(
 
 export const RangeSort: ProxyClass<Excel.RangeSort, Area> = proxyClass<Excel.RangeSort, Area>("RangeSort", {
   methods: {
-    apply: (area, fields, matchCase, hasHeaders, orientation) =>
-      sortArea(area, fields as Excel.SortField[], {
-        matchCase: matchCase ?? false,
-        hasHeaders: hasHeaders ?? false,
-        orientation,
-      }),
+    apply: {
+      reads: true,
+      act: (area, fields, matchCase, hasHeaders, orientation) =>
+        sortArea(area, fields as Excel.SortField[], {
+          matchCase: matchCase ?? false,
+          hasHeaders: hasHeaders ?? false,
+          orientation,
+        }),
+    },
   },
 });

@@ -130,7 +130,7 @@ export const Table: ProxyClass<Excel.Table, TableTarget> = proxyClass<Excel.Tabl
     getHeaderRowRange: { of: () => Range, at: (target) => sectionOf(target, "#headers") },
     getRange: { of: () => Range, at: (target) => sectionOf(target, "#all") },
     getTotalRowRange: { of: () => Range, at: (target) => sectionOf(target, "#totals") },
-    reapplyFilters: (target) => target.book.filters.reapply(target.tableId),
+    reapplyFilters: { reads: true, act: (target) => target.book.filters.reapply(target.tableId) },
     resize(target, given) {
       const table = tableOf(target);
       const area = areaOf(given, { book: target.book, sheetId: table.sheetId, ...table.rectangle });
@@ -361,19 +361,25 @@ export const TableSort: ProxyClass<Excel.TableSort, TableTarget> = proxyClass<Ex
       method: { get: () => "PinYin" },
     },
     methods: {
-      apply(target, fields, matchCase) {
-        sortArea(dataBody(target), fields as Excel.SortField[], { matchCase: matchCase ?? false });
-        const known = sortedBy.get(target.book) ?? new Map();
-        known.set(target.tableId, { fields: fields as Excel.SortField[], matchCase: matchCase ?? false });
-        sortedBy.set(target.book, known);
+      apply: {
+        reads: true,
+        act(target, fields, matchCase) {
+          sortArea(dataBody(target), fields as Excel.SortField[], { matchCase: matchCase ?? false });
+          const known = sortedBy.get(target.book) ?? new Map();
+          known.set(target.tableId, { fields: fields as Excel.SortField[], matchCase: matchCase ?? false });
+          sortedBy.set(target.book, known);
+        },
       },
       // ASSUMPTION: clearing forgets what it was sorted by and leaves the rows where they are.
       clear: ({ book, tableId }) => {
         sortedBy.get(book)?.delete(tableId);
       },
-      reapply(target) {
-        const last = sortedBy.get(target.book)?.get(target.tableId);
-        if (last) sortArea(dataBody(target), last.fields, { matchCase: last.matchCase });
+      reapply: {
+        reads: true,
+        act(target) {
+          const last = sortedBy.get(target.book)?.get(target.tableId);
+          if (last) sortArea(dataBody(target), last.fields, { matchCase: last.matchCase });
+        },
       },
     },
   },

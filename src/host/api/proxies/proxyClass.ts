@@ -44,12 +44,17 @@ export type Gives<Target, Given extends readonly unknown[], Interface> = {
 type Received<T> = T extends Excel.Range ? Area : T extends OfficeExtension.ClientObject ? unknown : T;
 type ReceivedAll<T extends readonly unknown[]> = { [K in keyof T]: Received<T[K]> };
 
+/** What a method without a result does; with `reads`, once all formulas have their values. */
+type Act<Target, Given extends readonly unknown[]> = (target: Target, ...given: Given) => void | Promise<void>;
+
 type Method<Target, F extends AnyFunction> =
   ReturnType<F> extends OfficeExtension.ClientObject
     ? Gives<Target, ReceivedAll<Parameters<F>>, ReturnType<F>>
     : ReturnType<F> extends OfficeExtension.ClientResult<infer Value>
       ? { readonly answer: (target: Target, ...given: ReceivedAll<Parameters<F>>) => Value }
-      : (target: Target, ...given: ReceivedAll<Parameters<F>>) => void | Promise<void>;
+      :
+          | Act<Target, ReceivedAll<Parameters<F>>>
+          | { readonly act: Act<Target, ReceivedAll<Parameters<F>>>; readonly reads: true };
 
 type Own = "context" | "isNullObject" | "load" | "toJSON" | "set" | "track" | "untrack" | "items";
 
@@ -213,9 +218,10 @@ export function proxyClass<Interface, Target>(
 }
 
 type UntypedMethod =
+  | { readonly act: (target: unknown, ...given: unknown[]) => void | Promise<void> }
   | ((target: unknown, ...given: unknown[]) => void | Promise<void>)
   | { readonly answer: (target: unknown, ...given: unknown[]) => unknown }
-  | (Gives<unknown, unknown[], unknown> & { readonly answer?: never });
+  | Gives<unknown, unknown[], unknown>;
 
 function method(members: AnyMembers, key: string, declaration: unknown) {
   const declared = declaration as UntypedMethod;
@@ -230,11 +236,13 @@ function method(members: AnyMembers, key: string, declaration: unknown) {
       members.check(this.context, key);
       return given.map((value) => (value instanceof ClientObject ? value.$target() : value));
     };
-    if (typeof declared === "function") {
-      this.context.enqueue(location, () => this.$onTarget((target) => declared(target, ...received())), { bytes });
+    const act = typeof declared === "function" ? declared : "act" in declared ? declared.act : null;
+    if (act) {
+      const reads = typeof declared !== "function";
+      this.context.enqueue(location, () => this.$onTarget((target) => act(target, ...received())), { reads, bytes });
       return undefined;
     }
-    if (declared.answer) {
+    if ("answer" in declared) {
       const result = new ClientResult();
       const answer = declared.answer;
       this.context.enqueue(location, () => this.$onTarget((target) => result.arrive(answer(target, ...received()))), {
