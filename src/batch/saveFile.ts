@@ -15,7 +15,7 @@ export function saveFile(path: string, bytes: Uint8Array): void {
     writeFileSync(unfinished, bytes);
     renameSync(unfinished, path);
   } catch (error) {
-    rmSync(unfinished, { force: true });
+    if (existsSync(unfinished)) rmSync(unfinished);
     throw new BatchRefusal(whyUnwritten(path, error as NodeJS.ErrnoException));
   }
 }
@@ -24,6 +24,8 @@ function whyUnwritten(path: string, { code, message }: NodeJS.ErrnoException): s
   if (code === "EBUSY" || code === "EPERM" || code === "EACCES") {
     return `${path} could not be written: it is open in another program, or its folder is not yours to write to.`;
   }
+  if (code === "ENOTDIR" || code === "EEXIST")
+    return `${path} could not be written: a file stands where a folder is needed.`;
   if (code === "ENOSPC") return `${path} could not be written: the disk is full.`;
   return `${path} could not be written: ${message}`;
 }
