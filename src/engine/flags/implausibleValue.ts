@@ -22,7 +22,7 @@ export function implausibleValue(
   const { what, unit, low, high } = range;
   const outside = !(value >= low && value <= high);
   const slips = unitSlips[unit].filter(({ factor }) => explains(value * factor, range, usual));
-  const slip = outside || isFarFromUsual(value, usual) ? slips[0] : undefined;
+  const slip = outside || usual !== null ? slips[0] : undefined;
   if (slip) return unitSlip(value, range, slip);
   if (!outside) return null;
   return {
@@ -34,10 +34,6 @@ export function implausibleValue(
 
 const explains = (corrected: number, { low, high }: PlausibleRange, usual: number | null): boolean =>
   corrected >= low && corrected <= high && (usual === null || Math.abs(corrected / usual - 1) <= likeUsual);
-
-/** Half as much again as usual or more, or less than two thirds of it: only then is a value within the range a likely slip. */
-const isFarFromUsual = (value: number, usual: number | null): boolean =>
-  usual !== null && (value > 1.5 * usual || value < usual / 1.5);
 
 function unitSlip(value: number, { what, unit }: PlausibleRange, { name, words, factor }: UnitSlip): Flag {
   const corrected = value * factor;

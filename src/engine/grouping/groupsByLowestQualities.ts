@@ -53,14 +53,14 @@ export function groupsByLowestQualities(
 function indicesOfLowest(z: readonly (number | null)[], count: number): number[] {
   return z
     .flatMap((score, index) => (score === null ? [] : [{ score, index }]))
-    .sort((a, b) => a.score - b.score || a.index - b.index)
+    .sort((a, b) => a.score - b.score)
     .slice(0, count)
     .map(({ index }) => index)
     .sort((a, b) => a - b);
 }
 
-/** Lexicographic order of two equally long lists. */
+/** Lexicographic order of two equally long lists that differ. */
 function inOrder(one: readonly number[], other: readonly number[]): number {
   const difference = one.findIndex((value, index) => value !== other[index]);
-  return difference < 0 ? 0 : one[difference]! - other[difference]!;
+  return one[difference]! - other[difference]!;
 }

@@ -26,6 +26,8 @@ describe("a difference that changed sides", () => {
     for (const [before, now] of [
       [8, 2],
       [8, 0],
+      [-8, 0],
+      [0, -8],
       [null, -3],
       [3, null],
     ] as const) {

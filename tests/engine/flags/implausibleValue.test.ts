@@ -8,6 +8,7 @@ describe("implausible values", () => {
   test.each([
     ["metres", "singleHop", 1.85, 185, "in metres"],
     ["metres", "jumpHeight", 0.35, 35, "in metres"],
+    ["metres", "singleHop", 3.2, 320, "in metres"],
     ["millimetres", "broadJump", 2100, 210, "in millimetres"],
     ["inches", "broadJump", 77, 195.58, "in inches"],
     ["milliseconds", "sprint10", 1850, 1.85, "in milliseconds"],
@@ -62,7 +63,8 @@ describe("implausible values", () => {
       reason: "3000 cm is outside the 5 to 90 cm that a jump height plausibly takes.",
       facts: { value: 3000, what: "jump height", unit: "cm", low: 5, high: 90 },
     });
-    expect(implausibleValue(35, plausibleRanges.jumpHeight)).toBeNull();
+    for (const value of [5, 35, 90]) expect(implausibleValue(value, plausibleRanges.jumpHeight)).toBeNull();
+    for (const value of [4.9, 90.1]) expect(implausibleValue(value, plausibleRanges.jumpHeight)).not.toBeNull();
     expect(implausibleValue(null, plausibleRanges.jumpHeight)).toBeNull();
     expect(implausibleValue(Number.NaN, plausibleRanges.jumpHeight)).toMatchObject({ code: "implausibleValue" });
   });

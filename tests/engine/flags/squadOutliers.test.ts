@@ -29,8 +29,8 @@ describe("scores far from the squad", () => {
   });
 
   test("are not told among fewer than five athletes or in a squad mostly alike", () => {
-    expect(codes([10, 11, 12, 90])).toEqual([null, null, null, null]);
-    expect(codes([10, 10, 10, 10, 90])).toEqual([null, null, null, null, null]);
-    expect(codes([])).toEqual([]);
+    expect(squadOutliers([10, 11, 12, 90])).toEqual([null, null, null, null]);
+    expect(squadOutliers([10, 10, 10, 10, 90])).toEqual([null, null, null, null, null]);
+    expect(squadOutliers([])).toEqual([]);
   });
 });

@@ -44,6 +44,10 @@ describe("trials that lie too far apart", () => {
     expect(trialSpread([171, 180, 189], 3)!.facts).not.toHaveProperty("oddTrial");
   });
 
+  test("a range as large as the limit is within it", () => {
+    expect(trialSpread([0, 2.772], 1)).toBeNull();
+  });
+
   test("without noise to compare with, or with one trial, there is no flag", () => {
     expect(trialSpread([180, 120], null)).toBeNull();
     expect(trialSpread([180, 120], 0)).toBeNull();

@@ -29,6 +29,21 @@ describe("groups by the two lowest qualities", () => {
     expect(one.groups[0]!.lowest).toEqual(["power"]);
   });
 
+  test("an untested quality is never among the lowest", () => {
+    const { groups } = groupsByLowestQualities(qualities, [{ athlete: "A", z: [1, null, 2, 3] }]);
+    expect(groups[0]!.lowest).toEqual(["strength", "power"]);
+  });
+
+  test("groups of one size come in the order of their first quality, then of their second", () => {
+    const { groups } = groupsByLowestQualities(qualities, [
+      { athlete: "A", z: [1, 1, -1, -1] },
+      { athlete: "B", z: [-1, 1, 1, -1] },
+      { athlete: "C", z: [-1, 1, -1, 1] },
+      { athlete: "D", z: [-1, -1, 1, 1] },
+    ]);
+    expect(groups.flatMap(({ athletes }) => athletes)).toEqual(["D", "C", "B", "A"]);
+  });
+
   test("a profile of another length throws", () => {
     expect(() => groupsByLowestQualities(qualities, [{ athlete: "A", z: [1] }])).toThrow(
       "A profile needs one score (or null) for each quality.",

@@ -4,23 +4,29 @@ import { unwrap } from "../../../src/engine/result";
 import { measurement, notFinitePaths } from "../measurements";
 
 const athlete = [
+  { name: "mobility", z: -0.4, target: 0, weight: 1 },
   { name: "strength", z: -1, target: 0.5, weight: 2 },
   { name: "speed", z: 0.2, target: 0.5, weight: 3, trainability: 0.5 },
   { name: "power", z: 1.2, target: 0.5, weight: 3 },
-  { name: "endurance", z: null, target: 0, weight: 1 },
-  { name: "mobility", z: -0.4, target: 0, weight: 1 },
+  { name: "endurance", z: null, target: 0.5, weight: 9 },
 ];
 
 describe("what to train first", () => {
   // Source: by hand: 2 x 1.5 x 1 = 3, 3 x 0.3 x 0.5 = 0.45, 1 x 0.4 x 1 = 0.4; power is above its target.
   test("shows the parts of each priority, the highest first", () => {
-    const { priorities, untested } = unwrap(qualityPriorities(athlete));
+    const { priorities, untested } = unwrap(qualityPriorities(athlete, { top: 9 }));
     expect(priorities.map(({ name }) => name)).toEqual(["strength", "speed", "mobility"]);
     expect(priorities[0]).toEqual({ name: "strength", priority: 3, weight: 2, shortfall: 1.5, trainability: 1 });
     expect(priorities[1]!.priority).toBeCloseTo(0.45, 12);
     expect(priorities[2]!.priority).toBeCloseTo(0.4, 12);
     expect(untested).toEqual(["endurance"]);
-    expect(unwrap(qualityPriorities(athlete, { top: 1 })).priorities).toHaveLength(1);
+    const [first] = priorities;
+    expect(unwrap(qualityPriorities(athlete, { top: 1 })).priorities).toEqual([first]);
+  });
+
+  test("are three unless more are asked for", () => {
+    const five = ["a", "b", "c", "d", "e"].map((name) => ({ name, z: -1, target: 0, weight: 1 }));
+    expect(unwrap(qualityPriorities(five)).priorities.map(({ name }) => name)).toEqual(["a", "b", "c"]);
   });
 
   test("wild scores, negative weights and a trainability in percent are refused, all at once", () => {

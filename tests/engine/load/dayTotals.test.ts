@@ -12,6 +12,7 @@ describe("day totals of a diary", () => {
     { day: 103, load: 200 },
     { day: 103, load: null },
     { day: 99, load: 999 },
+    { day: 104, load: 999 },
   ];
 
   // Source: by hand.

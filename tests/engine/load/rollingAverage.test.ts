@@ -27,6 +27,10 @@ describe("the rolling average", () => {
     expect(unwrap(rollingAverage([1, null, 3, 5], { window: 2, reportedDays: 1 }))).toEqual([null, 1, 3, 4]);
   });
 
+  test("a window longer than the diary is never full", () => {
+    expect(unwrap(rollingAverage([4, 6], { window: 7, reportedDays: 1 }))).toEqual([null, null]);
+  });
+
   test("a missing day is not a rest day", () => {
     const options = { window: 3, reportedDays: 2 };
     expect(unwrap(rollingAverage([6, null, 6], options)).at(-1)).toBe(6);
