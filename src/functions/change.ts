@@ -46,7 +46,7 @@ function noiseOf(typicalError: unknown, confidence: unknown, degreesOfFreedom: u
  * @param later Later results in the same rows and unit, e.g. D4:D29.
  * @param typicalError Typical error between sessions in the unit of the test, e.g. 1.5 (see TYPICALERROR).
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
- * @param [degreesOfFreedom] Of the typical error, e.g. 19: then Student's t in place of 1.96.
+ * @param [degreesOfFreedom] Of the typical error, e.g. 19: then Student's t in place of 1.96; none when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns Change, lower and upper limit in the unit of the test, side by side.
  */
@@ -85,7 +85,7 @@ export function changeLimits(
  * @param worthwhile Smallest worthwhile change in the unit of the test, e.g. 1.1 (see WORTHWHILECHANGE).
  * @param [better] Which results are better: higher (when left out) or lower.
  * @param [confidence] Share of certainty, e.g. 0.9; 0.95 when left out.
- * @param [degreesOfFreedom] Of the typical error, e.g. 19: then Student's t in place of 1.96.
+ * @param [degreesOfFreedom] Of the typical error, e.g. 19: then Student's t in place of 1.96; none when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns One verdict in words beside each athlete.
  */

@@ -47,7 +47,7 @@ export function jumpHeightFromVelocity(velocities: any[][]): any[][] {
  * @param heights Jump heights in cm, e.g. C4:C29.
  * @param masses Body masses in kg, e.g. D4:D29.
  * @param [equation] sayersSquatJump (when left out), sayersCountermovementJump, harmanPeak, harmanAverage, johnsonBahamondePeak, johnsonBahamondeAverage, canavanVescovi or lewis.
- * @param [statures] Body heights in cm, needed by Johnson and Bahamonde's equations alone, e.g. E4:E29.
+ * @param [statures] Body heights in cm, e.g. E4:E29; may be left out but for Johnson and Bahamonde's equations.
  * @returns Peak or average power in W, e.g. 3120.
  */
 export function jumpPower(heights: any[][], masses: any[][], equation?: string, statures?: any[][]): any[][] {

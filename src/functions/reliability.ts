@@ -290,7 +290,7 @@ function observedSpread(scores: readonly (number | null)[]): Result<number> {
  * @customfunction DETECTABLECHANGE
  * @param errors Typical errors between sessions, in the unit of the test, e.g. C4 or C4:C12.
  * @param [confidence] Share of certainty, e.g. 0.9; 0.95 when left out.
- * @param [degreesOfFreedom] Of the typical error, (athletes - 1) (sessions - 1), e.g. 19.
+ * @param [degreesOfFreedom] Of the typical error, (athletes - 1) (sessions - 1), e.g. 19; none when left out.
  * @returns Change in the unit of the test, e.g. 4.2.
  */
 export function detectableChange(errors: any[][], confidence?: any, degreesOfFreedom?: any): any[][] {

@@ -28,7 +28,7 @@ export function splitVelocities(distances: any[][], times: any[][]): any[][] {
  * Change-of-direction deficit, 505 time less the time of a straight 10 m, one for each cell. With 20 m times the straight is the one
  * from 10 to 20 m (the flying variant): keep to one. Empty cells and zeros are missing.
  * @customfunction CODDEFICIT
- * @param turnTimes 505 times in s, e.g. C4:C29.
+ * @param turnTimes Times of the 505 in s, e.g. C4:C29.
  * @param tenMetreTimes Straight 10 m times of the same day and start in s, e.g. D4:D29.
  * @param [twentyMetreTimes] Straight 20 m times of the same run in s, for the flying variant, e.g. E4:E29.
  * @returns Deficit in s, e.g. 0.65.

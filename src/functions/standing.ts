@@ -36,7 +36,7 @@ const tieRules: Words<TieRule> = ["competition", "average"];
  * @param scores One score for each athlete in one unit, e.g. C4:C29.
  * @param [better] Which scores are better: higher (when left out) or lower.
  * @param [ties] Equal scores share the better rank, competition (when left out), or the average of their ranks.
- * @param [step] Step of the instrument in the unit of the scores, e.g. 0.01; scores of the same step are equal.
+ * @param [step] Step of the instrument in the unit of the scores, e.g. 0.01; scores of the same step are equal. None when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns One rank beside each score, from 1.
  */
@@ -52,7 +52,7 @@ export function squadRank(scores: any[][], better?: string, ties?: string, step?
  * @param scores One score for each athlete in one unit, e.g. C4:C29.
  * @param [better] Which scores are better: higher (when left out) or lower.
  * @param [method] midrank (fair with ties, when left out), inclusive (as PERCENTRANK.INC), exclusive (as PERCENTRANK.EXC) or weak (at or below).
- * @param [step] Step of the instrument in the unit of the scores, e.g. 0.01; scores of the same step are equal.
+ * @param [step] Step of the instrument in the unit of the scores, e.g. 0.01; scores of the same step are equal. None when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns One percentile beside each score, 0 to 100.
  */

@@ -1,7 +1,12 @@
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { associateModule, describeFunctions, readFunctionFiles } from "../../src/functions/metadata/describeFunctions";
+import {
+  associateModule,
+  describeFunctions,
+  fetchedOnDemand,
+  readFunctionFiles,
+} from "../../src/functions/metadata/describeFunctions";
 import loader from "../../src/functions/metadata/loader";
 
 const sound = `
@@ -54,6 +59,14 @@ describe("a sound function", () => {
     expect(associateModule(associations)).toBe(
       'import { rangeMean as function0 } from "./planted";\nCustomFunctions.associate("RANGE.MEAN", function0);\n',
     );
+  });
+
+  test("is fetched when first called, if its file is heavy", () => {
+    const [file] = fetchedOnDemand;
+    const module = associateModule(describeText(sound, file).associations);
+    expect(module).toContain('import { onDemand } from "./onDemand";');
+    expect(module).toContain(`"./${file!.replace(".ts", "")}"), "rangeMean"));`);
+    expect(module).not.toContain("function0");
   });
 });
 
@@ -232,8 +245,39 @@ describe("in the build", () => {
   });
 });
 
-test("the functions of this house pass", () => {
-  const { metadata, associations } = describeFunctions(readFunctionFiles(join(__dirname, "../../src/functions")));
-  expect(associations.map(({ id }) => id)).toEqual(metadata.functions.map(({ id }) => id));
-  expect(associations.length).toBeGreaterThan(0);
+describe("the functions of this house", () => {
+  const files = readFunctionFiles(join(__dirname, "../../src/functions"));
+  const { metadata, associations } = describeFunctions(files);
+
+  test("pass, each with its association", () => {
+    expect(associations.map(({ id }) => id)).toEqual(metadata.functions.map(({ id }) => id));
+    expect(associations.length).toBeGreaterThan(0);
+  });
+
+  test("are fetched on demand from files that are there", () => {
+    const names = files.map(({ file }) => file);
+    expect([...fetchedOnDemand].filter((file) => !names.includes(file))).toEqual([]);
+  });
+
+  test.each(metadata.functions.map((described) => [described.id, described] as const))(
+    "%s says in full how it is called",
+    (_, { description, parameters }) => {
+      expect(description).toMatch(/^[A-Za-z].{40,}\.$/s);
+      for (const { name, optional, description: words = "" } of parameters) {
+        expect({ name, words }).toEqual({
+          name,
+          words: expect.stringMatching(optional ? /left out|none|when|without/i : /e\.g\./),
+        });
+        expect({ name, words }).toEqual({ name, words: expect.stringMatching(/^[A-Za-z].*\.$/s) });
+      }
+    },
+  );
+
+  test.each(metadata.functions.map((described) => [described.id, described] as const))(
+    "%s says what becomes of empty cells, zeros or gaps",
+    (_, { description, parameters }) => {
+      const words = [description, ...parameters.map((parameter) => parameter.description)].join(" ");
+      expect(words).toMatch(/empty|missing|0 is|dash|left out/i);
+    },
+  );
 });
