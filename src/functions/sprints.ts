@@ -30,7 +30,7 @@ export function splitVelocities(distances: any[][], times: any[][]): any[][] {
  * @customfunction CODDEFICIT
  * @param turnTimes Times of the 505 in s, e.g. C4:C29.
  * @param tenMetreTimes Straight 10 m times of the same day and start in s, e.g. D4:D29.
- * @param [twentyMetreTimes] Straight 20 m times of the same run in s, for the flying variant, e.g. E4:E29.
+ * @param [twentyMetreTimes] Straight 20 m times of the same run in s, e.g. E4:E29; when left out, the first 10 m count.
  * @returns Deficit in s, e.g. 0.65.
  */
 export function changeOfDirection(turnTimes: any[][], tenMetreTimes: any[][], twentyMetreTimes?: any[][]): any[][] {
