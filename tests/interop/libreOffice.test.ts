@@ -1,0 +1,131 @@
+import { mkdirSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type Cell, Workbook, type Worksheet } from "exceljs";
+import { hopTest } from "../../sample-workbooks/hopTest";
+import { analyse, asText, convert, libreOffice } from "./handToAndFro";
+
+const sample = join(__dirname, "../../sample-workbooks/fjordvik-handball.xlsx");
+const folder = mkdtempSync(join(tmpdir(), "tapeline-interop-"));
+const at = (...names: string[]) => join(folder, ...names);
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+async function open(path: string): Promise<Workbook> {
+  const workbook = new Workbook();
+  await workbook.xlsx.readFile(path);
+  return workbook;
+}
+
+/** The rows below the headings of the written table, as LibreOffice holds them after its own calculation. */
+function rowsOf(path: string, sheet: number, name: string): string[][] {
+  convert(path, asText(sheet), folder);
+  const text = readFileSync(path.replace(/\.xlsx$/, `-${name}.csv`), "utf8");
+  const rows = text.split("\n").map((line) => line.split(";").map((cell) => cell.replace(/^"(.*)"$/, "$1")));
+  return rows
+    .slice(rows.findIndex(([first]) => first === "Athlete") + 1)
+    .filter(([first]) => first !== undefined && first !== "");
+}
+
+/** Percentage difference of the best trials: 100 x (right - left) / larger (Bishop et al. 2018), by hand. */
+function byHand(left: readonly number[], right: readonly number[]): number {
+  const [l, r] = [Math.max(...left), Math.max(...right)];
+  return (100 * (r - l)) / Math.max(l, r);
+}
+
+(libreOffice ? describe : describe.skip)(
+  "a workbook made by LibreOffice, analysed by us, reopened by LibreOffice",
+  () => {
+    let alone: Workbook;
+    let analysed: Workbook;
+
+    beforeAll(async () => {
+      const made = convert(join(__dirname, "data", "squad.fods"), "xlsx", folder);
+      await analyse(made, "U18 hops!A3:H9", at("analysed.xlsx"));
+      mkdirSync(at("again"));
+      // Both go through the same program once more, so that what differs is what we changed.
+      alone = await open(convert(made, "xlsx", at("again")));
+      analysed = await open(convert(at("analysed.xlsx"), "xlsx", at("again")));
+    }, 180_000);
+
+    it("has the result of every athlete", () => {
+      const squad = alone.getWorksheet("U18 hops")!;
+      const rows = rowsOf(at("analysed.xlsx"), 3, "Asymmetry");
+      expect(rows.map(([athlete]) => athlete)).toEqual(
+        expect.arrayContaining([4, 5, 6, 7, 8, 9].map((row) => squad.getCell(row, 1).value)),
+      );
+      for (let row = 4; row <= 9; row += 1) {
+        const trials = [2, 3, 4, 5, 6, 7].map((column) => squad.getCell(row, column).value as number);
+        const written = rows.find(([athlete]) => athlete === squad.getCell(row, 1).value)!;
+        expect(Number(written[3])).toBeCloseTo(byHand(trials.slice(0, 3), trials.slice(3)), 8);
+      }
+    });
+
+    it("has its sheets and names, and one sheet more", () => {
+      const names = (workbook: Workbook) => workbook.worksheets.map((sheet) => sheet.name);
+      expect(names(alone)).toEqual(["U18 hops", "Notes"]);
+      expect(names(analysed)).toEqual(["U18 hops", "Notes", "Asymmetry"]);
+      expect(alone.definedNames.getRanges("LeftTrials").ranges).toEqual(["'U18 hops'!$B$4:$D$9"]);
+      expect(analysed.definedNames.getRanges("LeftTrials")).toEqual(alone.definedNames.getRanges("LeftTrials"));
+    });
+
+    it.each(["U18 hops", "Notes"])("has lost no value, formula, format, look or note of %s", (name) => {
+      const before = contents(alone.getWorksheet(name)!);
+      expect(Object.keys(before).length).toBeGreaterThan(1);
+      expect(contents(analysed.getWorksheet(name)!)).toEqual(before);
+    });
+
+    it("shows the values of its formulas", () => {
+      const before = alone.getWorksheet("Notes")!.getCell("B1");
+      expect(before.result).toBeCloseTo(2716.5 / 18, 8); // sum and count of the left trials of squad.fods, by hand
+      expect(analysed.getWorksheet("Notes")!.getCell("B1").result).toBeCloseTo(2716.5 / 18, 8);
+    });
+
+    it("has its column widths, row heights and merged cells", () => {
+      const [before, after] = [alone, analysed].map((workbook) => workbook.getWorksheet("U18 hops")!) as [
+        Worksheet,
+        Worksheet,
+      ];
+      // A width counts in characters, LibreOffice's in hundredths of a millimetre: half a pixel may be lost between.
+      for (let column = 1; column <= 8; column += 1) {
+        expect(after.getColumn(column).width).toBeCloseTo(before.getColumn(column).width!, 0);
+      }
+      expect(after.getRow(1).height).toBeCloseTo(before.getRow(1).height, 0);
+      expect(before.model.merges).toEqual(["A1:D1"]);
+      expect(after.model.merges).toEqual(before.model.merges);
+    });
+  },
+);
+
+(libreOffice ? describe : describe.skip)("the sample workbook, analysed by us", () => {
+  it("opens in LibreOffice with every athlete's result", async () => {
+    await analyse(sample, "Hop test!A3:H29", at("sample.xlsx"));
+    const rows = rowsOf(at("sample.xlsx"), 5, "Asymmetry");
+    expect(rows).toHaveLength(26);
+    for (const { athlete, left, right } of hopTest()) {
+      expect(Number(rows.find(([name]) => name === athlete.name)![3])).toBeCloseTo(byHand(left, right), 8);
+    }
+  }, 120_000);
+});
+
+/** Everything a cell holds and how it looks, by its address. */
+function contents(sheet: Worksheet): Record<string, object> {
+  const found: Record<string, object> = {};
+  sheet.eachRow((row) => {
+    row.eachCell((cell) => {
+      found[cell.address] = contentOf(cell);
+    });
+  });
+  return found;
+}
+
+const contentOf = ({ value, numFmt, font, fill, border, alignment, note }: Cell): object => ({
+  value,
+  numFmt,
+  font: { bold: font?.bold, italic: font?.italic, size: font?.size, color: font?.color, name: font?.name },
+  // Of a solid fill the second colour is never seen, and every program writes its own there.
+  fill: fill?.type === "pattern" ? { pattern: fill.pattern, colour: fill.fgColor } : fill,
+  border,
+  alignment,
+  note: typeof note === "object" ? note.texts?.map(({ text }) => text).join("") : note,
+});
