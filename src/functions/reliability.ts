@@ -44,7 +44,7 @@ const shiftOf = (name: unknown): SessionShift => wordOf(name, shifts, "treatment
 /**
  * Reliability of a test as a table with confidence limits: mean change from the first to the second session, typical error in
  * the unit and in percent, intraclass correlation ICC(3,1), smallest worthwhile change (0.2 of the true spread between athletes)
- * and minimal detectable change. Athletes with a missing result are left out of all lines.
+ * and minimal detectable change (by Student's t). Athletes with a missing result are left out of all lines.
  * @customfunction RELIABILITY
  * @param results A row for each athlete, a column for each session (or trial), e.g. C4:D29.
  * @param [confidence] Share of certainty, e.g. 0.9; 0.95 when left out.

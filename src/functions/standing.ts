@@ -104,7 +104,7 @@ export function modifiedZScore(scores: any[][], better?: string, zeros?: string)
  * them. An athlete tested on less than 70 % of the weight gets none.
  * @customfunction COMPOSITE
  * @param scores A row for each athlete, a column for each test, e.g. C4:G29.
- * @param [weights] One weight for each test, e.g. C2:G2; 0 or an empty cell leaves a test out. All equal when left out.
+ * @param [weights] One weight for each test, e.g. C2:G2; 0 or an empty cell leaves a test out. All equal when left out or all empty.
  * @param [better] For each test higher or lower, e.g. C3:G3; higher where left out or empty.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns One composite beside each athlete's row, in standard deviations.
@@ -112,7 +112,8 @@ export function modifiedZScore(scores: any[][], better?: string, zeros?: string)
 export function composite(scores: any[][], weights?: any[][], better?: any[][], zeros?: string): any[][] {
   const rows = values(scored(scores, zeros));
   const tests = rows[0]!.map((_, test) => rows.map((row) => row[test]!));
-  const weightOf = oneForEach(weights ? values(measured(weights)).flat() : [1], tests.length, "weights");
+  const weightList = weights ? values(measured(weights)).flat() : [];
+  const weightOf = oneForEach(weightList.some((weight) => weight !== null) ? weightList : [1], tests.length, "weights");
   const directionFor = oneForEach(
     values(orElse(better, (range) => worded(range, directions, "direction"), "higher")).flat(),
     tests.length,

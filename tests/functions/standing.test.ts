@@ -99,6 +99,11 @@ describe("COMPOSITE", () => {
     expect(composite(scores, across(1, null))).toEqual(zScore(first));
   });
 
+  it("weighs all tests alike where no weight is given, as between two commas", () => {
+    expect(composite(scores, across(null))).toEqual(composite(scores));
+    expect(composite(scores, across("", 0))).toEqual(composite(scores));
+  });
+
   it("gives none to an athlete tested on too little, and the others theirs", () => {
     const answers = composite(scores, across(0.5, 0.5));
     expect(answers[2]).toEqual([""]);
