@@ -1,5 +1,5 @@
 import { readFileSync, writeFileSync } from "node:fs";
-import { dirname, join, sep } from "node:path";
+import { join, sep } from "node:path";
 import ts from "typescript";
 import { offeredMembers } from "../../../src/host";
 
@@ -52,21 +52,24 @@ test("every member the add-in names is offered", () => {
   expect(missing).toEqual([]);
 }, 60_000);
 
-test("the table in DEVELOPERS.md is that of the code (WRITE_TABLES=1 writes it anew)", () => {
-  const path = join(dirname(root), root.split(sep).pop()!, "DEVELOPERS.md");
+/** A row without the padding that the formatter gives its columns; the row of dashes is the same at any width. */
+const unpadded = (row: string): string =>
+  row.replace(/ *\| */g, "|").replace(/-+/g, (dashes) => (dashes.length < 3 ? dashes : "---"));
+
+test("the table in DEVELOPERS.md is that of the code (WRITE_TABLES=1 writes it anew, `npm run fix` pads it)", () => {
+  const path = join(root, "DEVELOPERS.md");
   const text = readFileSync(path, "utf8");
   const [begin, end] = ["<!-- offered members: begin -->", "<!-- offered members: end -->"];
   const table = [
     "| class | members |",
-    "|---|---|",
+    "| --- | --- |",
     ...[...offeredMembers()]
       .sort(([a], [b]) => a.localeCompare(b))
       .map(([name, members]) => `| ${name} | ${members.join(", ")} |`),
-  ].join("\n");
+  ];
   const [before, rest] = text.split(begin);
-  const after = rest?.split(end)[1];
+  const [standing, after] = rest?.split(end) ?? [];
   expect(after).toBeDefined();
-  const written = `${before}${begin}\n${table}\n${end}${after}`;
-  if (process.env.WRITE_TABLES) writeFileSync(path, written);
-  else expect(text).toBe(written);
+  if (process.env.WRITE_TABLES) writeFileSync(path, `${before}${begin}\n\n${table.join("\n")}\n\n${end}${after}`);
+  else expect(standing?.trim().split("\n").map(unpadded)).toEqual(table.map(unpadded));
 });
