@@ -81,6 +81,12 @@ function byHand(left: readonly number[], right: readonly number[]): number {
       expect(analysed.getWorksheet("Notes")!.getCell("B1").result).toBeCloseTo(2716.5 / 18, 8);
     });
 
+    it("still knows its table as ours, so that a rerun renews it", async () => {
+      await analyse(at("again", "analysed.xlsx"), "U18 hops!A3:H9", at("renewed.xlsx"));
+      const names = (await open(at("renewed.xlsx"))).worksheets.map((sheet) => sheet.name);
+      expect(names).toEqual(["U18 hops", "Notes", "Asymmetry"]);
+    });
+
     it("has its column widths, row heights and merged cells", () => {
       const [before, after] = [alone, analysed].map((workbook) => workbook.getWorksheet("U18 hops")!) as [
         Worksheet,

@@ -9,7 +9,7 @@ export function readState(file: WorkbookPackage, sheetIds: readonly string[]): W
     const path = file.linked("", type)[0];
     return path === undefined ? undefined : file.xml(path);
   };
-  const parts = file.linked(file.workbookPath, "customXml").flatMap((path): XmlPart[] => {
+  const parts = xmlPartPaths(file).flatMap((path): XmlPart[] => {
     const content = file.parts[path];
     if (!content) return [];
     const properties = file.linked(path, "customXmlProps")[0];
@@ -40,10 +40,14 @@ export function readState(file: WorkbookPackage, sheetIds: readonly string[]): W
   };
 }
 
+/** Excel links these parts from the workbook, LibreOffice from the root of the package. */
+const xmlPartPaths = (file: WorkbookPackage): string[] =>
+  [file.workbookPath, ""].flatMap((from) => file.linked(from, "customXml"));
+
 function ownState(file: WorkbookPackage, isThere: boolean): HostState {
   const nothing: HostState = { settings: {}, sheetProperties: [] };
   if (!isThere) return nothing;
-  for (const path of file.linked(file.workbookPath, "customXml")) {
+  for (const path of xmlPartPaths(file)) {
     const element = file.xml(path);
     if (element?.attributes.xmlns !== hostStateNamespace) continue;
     try {
