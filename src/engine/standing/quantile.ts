@@ -32,5 +32,5 @@ export function quantile(
   const lower = Math.min(Math.max(Math.floor(position), 1), sorted.length);
   const upper = Math.min(Math.max(Math.ceil(position), 1), sorted.length);
   const [low, high] = [sorted[lower - 1]!, sorted[upper - 1]!];
-  return ok(lower === upper ? low : low + (position - lower) * (high - low));
+  return ok(low + (position - lower) * (high - low));
 }

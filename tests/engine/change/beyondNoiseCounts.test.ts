@@ -34,6 +34,11 @@ describe("how many changed beyond noise", () => {
     });
   });
 
+  test("one athlete is counted", () => {
+    const counts = unwrap(beyondNoiseCounts([3, null], { minimalDetectableChange: 2, confidence: 0.95 }));
+    expect(counts).toMatchObject({ count: 1, improved: 1, declined: 0, within: 0 });
+  });
+
   test("a change as large as the detectable one is within noise", () => {
     expect(
       unwrap(beyondNoiseCounts([2, -2, 2.1, -2.1, -3], { minimalDetectableChange: 2, confidence: 0.95 })),

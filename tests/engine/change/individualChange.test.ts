@@ -59,6 +59,19 @@ describe("one athlete's change", () => {
     expectRelative(change.chances.better, 0.904526441, 1e-8);
   });
 
+  // Source: by hand from the detectable change of 4.16 above: 10 - 4.16 is beyond 1.
+  test("a change beyond noise and worthwhile is judged by its direction", () => {
+    expect(unwrap(individualChange({ ...example, later: 50 })).verdict).toBe("clearImprovement");
+    const slower = unwrap(individualChange({ ...example, later: 50, direction: "lower" }));
+    expect(slower).toMatchObject({ improvement: -10, verdict: "clearDecline" });
+  });
+
+  test("sizes that are not above zero are refused though both scores are there", () => {
+    expect(individualChange({ ...example, typicalError: -1 })).toMatchObject({
+      reasons: [{ code: "notPositive", facts: { what: "the typical error", value: -1 } }],
+    });
+  });
+
   test("missing scores and sizes that are not above zero are refused together", () => {
     expect(
       individualChange({
@@ -66,7 +79,7 @@ describe("one athlete's change", () => {
         earlier: null,
         later: null,
         typicalError: 0,
-        smallestWorthwhileChange: -1,
+        smallestWorthwhileChange: 0,
         degreesOfFreedom: 0,
         confidence: 95,
       }),
@@ -76,7 +89,7 @@ describe("one athlete's change", () => {
         { code: "missing", facts: { what: "the earlier score" } },
         { code: "missing", facts: { what: "the later score" } },
         { code: "notPositive", facts: { what: "the typical error", value: 0 } },
-        { code: "notPositive", facts: { what: "the smallest worthwhile change", value: -1 } },
+        { code: "notPositive", facts: { what: "the smallest worthwhile change", value: 0 } },
         { code: "notPositive", facts: { what: "the degrees of freedom", value: 0 } },
       ],
     });

@@ -15,6 +15,9 @@ describe("change in percent", () => {
         { code: "notPositive", facts: { what: "the later score", value: 0 } },
       ],
     });
+    expect(percentChange(-1.6, 0.8)).toMatchObject({
+      reasons: [{ facts: { what: "the earlier score", value: -1.6 } }],
+    });
     expect(percentChange(0, null)).toMatchObject({
       reasons: [
         { code: "notPositive", facts: { what: "the earlier score", value: 0 } },

@@ -56,16 +56,36 @@ describe("composite by quality and role", () => {
     expect(less.qualities[1]!.scores[3]).toBeNull();
   });
 
+  // Source: by hand: z of 1, 2, 3 is -1, 0, 1; weights 3 and 1.
+  test("the tests of a quality count by their weights, and so does the coverage", () => {
+    const { qualities, composites, coverage } = unwrap(
+      compositeScores([
+        {
+          quality: "speed",
+          weight: 2,
+          tests: [
+            { test: "sprint", weight: 3, direction: "higher", scores: [1, 2, 3, null] },
+            { test: "shuttle", weight: 1, direction: "higher", scores: [null, 1, 2, 3] },
+          ],
+        },
+      ]),
+    );
+    expect(qualities).toEqual([{ quality: "speed", scores: [-1, -0.25, 0.75, 1] }]);
+    expect(coverage).toEqual([0.75, 1, 1, 0.25]);
+    expect(composites).toEqual([-1, -0.25, 0.75, null]);
+  });
+
   test("bad weights, unequal lists and tests without spread are refused, each with its reason", () => {
     const noTest = { reasons: [{ code: "tooFew", facts: { what: "tests of each quality", needed: 1, got: 0 } }] };
     expect(compositeScores([])).toMatchObject(noTest);
     expect(compositeScores([quality("speed", 1, [1, 2, 3]), quality("strength", 1)])).toMatchObject(noTest);
     const sprint = { test: "sprint", weight: -1, direction: "lower", scores: [1, 2, 3] } as const;
-    const hop = { test: "hop", weight: 1, direction: "higher", scores: [1, 2] } as const;
+    const hop = { test: "hop", weight: 0, direction: "higher", scores: [1, 2] } as const;
     expect(compositeScores([{ quality: "speed", weight: 0, tests: [sprint, hop] }])).toMatchObject({
       reasons: [
         { code: "notPositive", facts: { what: "the weight of speed", value: 0 } },
         { code: "notPositive", facts: { what: "the weight of sprint", value: -1 } },
+        { code: "notPositive", facts: { what: "the weight of hop", value: 0 } },
         {
           code: "unequalLengths",
           facts: { first: "scores of sprint", second: "scores of hop", firstCount: 3, secondCount: 2 },

@@ -33,6 +33,12 @@ describe("quantiles", () => {
     expect(quantile([40, 10, 20], -0.1).ok).toBe(false);
   });
 
+  // Source: by hand: (101 - 1) x 0.55 + 1 is 56, though 100 x 0.55 is a hair more in doubles.
+  test("a position that misses a whole number by rounding is that number", () => {
+    const values = Array.from({ length: 101 }, (_, index) => index + 1);
+    expect(unwrap(quantile(values, 0.55))).toBe(56);
+  });
+
   test("no values, and a share in percent, are refused", () => {
     expect(quantile([null], 50)).toMatchObject({
       reasons: [

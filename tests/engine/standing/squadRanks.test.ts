@@ -15,6 +15,10 @@ describe("rank in a squad", () => {
     expect(unwrap(squadRanks(scores, { direction: "lower" }))).toEqual([3, 2, null, 1, 4]);
   });
 
+  test("a single athlete is first", () => {
+    expect(unwrap(squadRanks([null, 5], { direction: "higher" }))).toEqual([null, 1]);
+  });
+
   test("no scores are refused, and a resolution of zero is a programming error", () => {
     expect(squadRanks([null], { direction: "higher" })).toMatchObject({
       reasons: [{ code: "tooFew", facts: { what: "scores", needed: 1, got: 0 } }],
