@@ -14,13 +14,13 @@ const sources = files.filter((file) => file.startsWith("src/") && /\.tsx?$/.test
 const arrows: Record<string, readonly string[]> = {
   engine: [],
   reading: ["engine"],
-  analyses: ["engine", "reading"],
+  analyses: ["engine", "reading", "store"],
   functions: ["engine", "reading"],
-  store: ["engine"],
-  sheet: ["store", "reading/grid", "reading/address", "analyses/report"],
+  store: ["engine", "reading"],
+  sheet: ["store", "reading", "analyses/report"],
   pane: ["sheet", "store", "analyses", "reading", "engine"],
   host: [],
-  batch: ["host", "sheet", "analyses", "reading", "functions", "engine/result"],
+  batch: ["host", "sheet", "store", "analyses", "reading", "functions", "engine/result"],
 };
 
 /** Packages a room may import. The embedded host stands outside: it is our Excel and takes what it needs. */

@@ -1,7 +1,9 @@
 import type { z } from "zod";
 import type { Result } from "../engine/result";
 import type { ColumnUse } from "../reading/columns";
-import type { TestResult } from "../reading/readResults";
+import type { MeasureKey } from "../reading/measures";
+import type { TestResult } from "../reading/testResult";
+import type { Background } from "../store/background";
 
 /**
  * A question a coach asks, declared once. From this object come the pane's form, the reading of the selection, the
@@ -19,14 +21,19 @@ export type Analysis<Settings extends z.ZodObject, Gives extends z.ZodObject> = 
   readonly select: string;
   /** Whether it answers for one test at a time, which the coach picks, or for all tests of the selection at once. */
   readonly tests: "one" | "all";
-  /** Column uses the selection must have; each inner list is one way to lay the sheet out. */
-  readonly needs: readonly (readonly ColumnUse[])[];
+  /** Column uses and measures the results must have; each inner list is one way to lay a sheet out. */
+  readonly needs: readonly (readonly (ColumnUse | MeasureKey)[])[];
   readonly settings: Settings;
   /** One row of the answer: each field a column. */
   readonly gives: Gives;
   /** The field that says whose row it is. */
   readonly rowKey: keyof z.output<Gives> & string;
-  readonly compute: (results: readonly TestResult[], settings: z.output<Settings>) => Result<Answer<z.output<Gives>>>;
+  /** @param background what the workbook says about athletes and tests; empty where nothing was set up. */
+  readonly compute: (
+    results: readonly TestResult[],
+    settings: z.output<Settings>,
+    background: Background,
+  ) => Result<Answer<z.output<Gives>>>;
   readonly chart: {
     readonly kind: "bar" | "line" | "scatter";
     readonly title: string;
@@ -60,8 +67,13 @@ export type Answer<Row> = {
   /** The choices made, in a sentence: reduction, formula, noise. */
   readonly method: string;
   /** Results that were read but could not be used, and why. */
-  readonly leftOut: readonly { readonly cell: string; readonly why: string }[];
+  readonly leftOut: readonly CellRemark[];
+  /** Results to look at again, each with its reason in words: marked on the coach's sheet if they ask for it. */
+  readonly marks?: readonly CellRemark[];
 };
+
+/** A cell of the coach's sheet (`TestResult.cell`) and what is to be said of it. */
+export type CellRemark = { readonly cell: string; readonly why: string };
 
 /** Identity at run time; at compile time it ties settings, computation, table and chart together. */
 export const defineAnalysis = <Settings extends z.ZodObject, Gives extends z.ZodObject>(

@@ -1,7 +1,10 @@
 import type { z } from "zod";
 import { ok, type Refusal, type Result, refuse } from "../engine/result";
-import type { ColumnMap } from "../reading/columns";
+import type { ColumnUse } from "../reading/columns";
+import { isMeasureKey, measureOf, seriesName } from "../reading/measures";
 import type { Reading } from "../reading/readResults";
+import type { TestResult } from "../reading/testResult";
+import type { Background } from "../store/background";
 import type { Answer, AnyAnalysis } from "./analysis";
 import type { FieldMeta } from "./fields";
 import type { Report, ReportChart, ReportColumn, ReportValue } from "./report";
@@ -9,11 +12,13 @@ import type { Report, ReportChart, ReportColumn, ReportValue } from "./report";
 export type Asked = {
   readonly analysis: AnyAnalysis;
   readonly reading: Reading;
-  readonly map: ColumnMap;
-  /** Which of the reading's tests is meant. */
+  /** What the source tells of each result: see `usesOf`. */
+  readonly uses: ReadonlySet<ColumnUse>;
+  /** Which of the reading's tests is meant, by the name of its series. */
   readonly test: string;
   /** Settings as the form gives them; checked here against the analysis' own schema. */
   readonly settings: Readonly<Record<string, unknown>>;
+  readonly background: Background;
   /** Address that was read. */
   readonly source: string;
   /** Today, ISO. */
@@ -22,15 +27,17 @@ export type Asked = {
 
 /** From a reading to the report: checks what the analysis needs, computes, and describes the answer as plain data. */
 export function describe(asked: Asked): Result<Report> {
-  const { analysis, reading, map, test } = asked;
-  const missing = missingUses(analysis, map);
+  const { analysis, reading, test, background } = asked;
+  const missing = missingNeeds(asked);
   if (missing) return refuse(missing);
-  const results = reading.results.filter((result) => analysis.tests === "all" || result.test === test);
+  const results = reading.results.filter(
+    (result) => analysis.tests === "all" || seriesName(result.test, result.measure) === test,
+  );
   const settings = analysis.settings.parse(asked.settings);
-  const computed = analysis.compute(results, settings) as Result<Answer<Record<string, ReportValue>>>;
+  const computed = analysis.compute(results, settings, background) as Result<Answer<Record<string, ReportValue>>>;
   if (!computed.ok) return computed;
   const answer = computed.value;
-  const columns = columnsOf(analysis.gives, reading.unit, decimalsOf(results.map((result) => result.value)));
+  const columns = columnsOf(analysis.gives, commonUnit(results), decimalsOf(results.map((result) => result.value)));
   const remarks = reading.remarks.filter((remark) => remark.leftOut);
   return ok({
     analysis: analysis.id,
@@ -52,6 +59,7 @@ export function describe(asked: Asked): Result<Report> {
       used: `${new Set(results.map((result) => result.athlete)).size} athletes, ${results.length - answer.leftOut.length} results`,
       leftOut: [...remarks.map(({ cell, why }) => ({ cell, why })), ...answer.leftOut],
     },
+    marks: answer.marks ?? [],
   });
 }
 
@@ -62,6 +70,12 @@ function chartOf({ chart }: AnyAnalysis): ReportChart {
     series: series.map(({ field, name, tone }) => ({ column: field, name, tone })),
     ...(band ? { band: { column: band.field, name: band.name } } : {}),
   };
+}
+
+/** The unit that all results share; null where they differ or have none. */
+function commonUnit(results: readonly TestResult[]): string | null {
+  const units = new Set(results.map(({ unit }) => unit));
+  return units.size === 1 ? [...units][0]! : null;
 }
 
 /** The columns of an analysis' answer, quiet ones last. */
@@ -101,20 +115,20 @@ export function decimalsOf(values: readonly number[]): number {
 export const tableName = (id: string): string => `Tapeline_${id.charAt(0).toUpperCase()}${id.slice(1)}`;
 
 /** Nothing where one of the analysis' layouts is complete; else what the nearest one still lacks. */
-function missingUses(analysis: AnyAnalysis, map: ColumnMap): Refusal | null {
-  const present = new Set(map.columns.map((column) => column.use));
-  const lacking = analysis.needs.map((layout) => layout.filter((use) => !present.has(use)));
-  if (lacking.some((uses) => uses.length === 0)) return null;
-  const nearest = lacking.reduce((least, uses) => (uses.length < least.length ? uses : least));
-  const uses = nearest.map((use) => useWords[use]).join(", ");
+function missingNeeds({ analysis, reading, uses }: Asked): Refusal | null {
+  const present = new Set<string>([...uses, ...reading.results.map(({ measure }) => measure ?? "")]);
+  const lacking = analysis.needs.map((layout) => layout.filter((need) => !present.has(need)));
+  if (lacking.some((needs) => needs.length === 0)) return null;
+  const nearest = lacking.reduce((least, needs) => (needs.length < least.length ? needs : least));
+  const needed = nearest.map((need) => (isMeasureKey(need) ? measureOf(need).label.toLowerCase() : useWords[need]));
   return {
     code: "missingColumns",
-    message: `Say which column holds ${uses}.`,
-    facts: { uses },
+    message: `Say which column holds ${needed.join(", ")}.`,
+    facts: { uses: needed.join(", ") },
   };
 }
 
-const useWords = {
+const useWords: Readonly<Record<ColumnUse, string>> = {
   athlete: "the athletes' names",
   left: "the left results",
   right: "the right results",
@@ -122,7 +136,9 @@ const useWords = {
   side: "the side",
   attempt: "the attempt number",
   test: "the test",
+  measure: "what was measured",
+  unit: "the unit",
   date: "the date",
   group: "the role or group",
   none: "nothing",
-} as const;
+};

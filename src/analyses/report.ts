@@ -16,6 +16,8 @@ export type Report = {
   /** What to keep in mind when using these numbers. */
   readonly cautions: readonly string[];
   readonly provenance: Provenance;
+  /** Cells of the coach's own sheets that should be looked at again, each with its reason. */
+  readonly marks: readonly { readonly cell: string; readonly why: string }[];
 };
 
 export type ReportTable = {

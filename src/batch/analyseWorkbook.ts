@@ -6,13 +6,14 @@ import { today } from "../analyses/today";
 import type { Refusal } from "../engine/result";
 import type { Host } from "../host";
 import { gridAddress } from "../reading/address";
-import type { ColumnMap } from "../reading/columns";
+import { type ColumnMap, usesOf } from "../reading/columns";
 import { type Reading, readResults } from "../reading/readResults";
 import { recogniseColumns } from "../reading/recogniseColumns";
 import { HostRefusal } from "../sheet/hostRefusal";
 import type { Conflict } from "../sheet/planUpdate";
 import { readSelection } from "../sheet/readSelection";
 import { writeReport } from "../sheet/writeReport";
+import { noBackground } from "../store/background";
 import { corrected, type Options } from "./options";
 import { BatchRefusal } from "./refusal";
 import { selectRange } from "./selectRange";
@@ -59,7 +60,16 @@ async function analyseSelection({ analysis, options, newSheet }: Asked): Promise
   const reading = readResults(grid, map);
   const test = testOf(analysis, reading, options.test);
   const settings = options.settings ?? {};
-  const described = describe({ analysis, reading, map, test, settings, source: gridAddress(grid), date: today() });
+  const described = describe({
+    analysis,
+    reading,
+    uses: usesOf(map),
+    test,
+    settings,
+    background: noBackground,
+    source: gridAddress(grid),
+    date: today(),
+  });
   if (!described.ok) throw noAnswer(described.reasons, map, reading);
 
   const outcome = await writeReport(described.value, reportKey(analysis, grid, sheetId, map, test), newSheet);

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { z } from "zod";
 import type { AnyAnalysis } from "../analyses/analysis";
-import { type ColumnMap, type ColumnUse, withUse } from "../reading/columns";
+import { type ColumnMap, type ColumnUse, withUnit, withUse } from "../reading/columns";
 import { unitOf, units } from "../reading/units";
 import { BatchRefusal, OrderRefusal } from "./refusal";
 
@@ -14,6 +14,8 @@ const uses = {
   side: "side",
   attempt: "attempt",
   test: "test",
+  measure: "measure",
+  unit: "unit",
   date: "date",
   group: "group",
   none: "none",
@@ -92,9 +94,6 @@ export function corrected(recognised: ColumnMap, { columns = {}, unit, hiddenRow
     }
     return withUse(before, column.offset, use);
   }, recognised);
-  return {
-    ...map,
-    unit: unit === undefined ? map.unit : unitOf(unit)!.symbol,
-    includeHiddenRows: hiddenRows ?? map.includeHiddenRows,
-  };
+  const inUnit = unit === undefined ? map : withUnit(map, unitOf(unit)!.symbol);
+  return { ...inUnit, includeHiddenRows: hiddenRows ?? map.includeHiddenRows };
 }

@@ -6,10 +6,11 @@ import { reportKey } from "../analyses/reportKey";
 import { today } from "../analyses/today";
 import type { Result } from "../engine/result";
 import { addressOf, gridAddress } from "../reading/address";
-import type { ColumnMap } from "../reading/columns";
+import { type ColumnMap, usesOf } from "../reading/columns";
 import type { Grid } from "../reading/grid";
 import { type Reading, readResults } from "../reading/readResults";
 import { recogniseColumns } from "../reading/recogniseColumns";
+import { noBackground } from "../store/background";
 
 export type Question = {
   readonly map: ColumnMap;
@@ -40,7 +41,17 @@ export function useQuestion(analysis: AnyAnalysis, grid: Grid, sheetId: string):
   const reading = useMemo(() => readResults(grid, map), [grid, map]);
   const test = reading.tests.includes(wishedTest) ? wishedTest : (reading.tests[0] ?? "");
   const report = useMemo(
-    () => describe({ analysis, reading, map, test, settings, source: gridAddress(grid), date: today() }),
+    () =>
+      describe({
+        analysis,
+        reading,
+        uses: usesOf(map),
+        test,
+        settings,
+        background: noBackground,
+        source: gridAddress(grid),
+        date: today(),
+      }),
     [analysis, reading, map, test, settings, grid],
   );
   return {

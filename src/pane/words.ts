@@ -43,6 +43,8 @@ export const words = {
       test: "Test",
       date: "Date",
       group: "Role or group",
+      measure: "What was measured",
+      unit: "Unit of each row",
       none: "Not used",
     } satisfies Record<ColumnUse, string>,
     unit: "Unit of the results",

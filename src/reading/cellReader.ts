@@ -5,9 +5,9 @@ import type { Remark, RemarkCode } from "./readResults";
 import type { Unit } from "./units";
 
 /** Reads a result; null where there is none to use, and then a remark says why. */
-export function cellReader(grid: Grid, unit: Unit | null, remarks: Remark[]) {
+export function cellReader(grid: Grid, remarks: Remark[]) {
   const mergedAt = mergedCells(grid);
-  return (row: number, column: number, cell: string): number | null => {
+  return (row: number, column: number, cell: string, unit: Unit | null): number | null => {
     const leaveOut = (code: RemarkCode, why: string) => {
       remarks.push({ cell, code, leftOut: true, why });
       return null;

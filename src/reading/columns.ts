@@ -1,3 +1,4 @@
+import type { MeasureKey } from "./measures";
 import type { Side } from "./vocabulary";
 
 /** What a column of the selection is used for; the coach may change it. */
@@ -9,6 +10,8 @@ export type ColumnUse =
   | "side"
   | "attempt"
   | "test"
+  | "measure"
+  | "unit"
   | "date"
   | "group"
   | "none";
@@ -23,6 +26,10 @@ export type Column = {
   readonly use: ColumnUse;
   /** The test this column's results belong to, by its heading; "" where the heading does not say. */
   readonly test: string;
+  /** What the column's numbers are, where the heading says it ("Load (kg)"); else null. */
+  readonly measure: MeasureKey | null;
+  /** Symbol of the unit of the column's results, e.g. "cm"; null while unknown. */
+  readonly unit: string | null;
 };
 
 /** How a selection is to be read: recognised from the cells, then corrected by the coach. */
@@ -30,8 +37,8 @@ export type ColumnMap = {
   /** Offset of the first row with data. The rows above are headings and titles. */
   readonly firstDataRow: number;
   readonly columns: readonly Column[];
-  /** Symbol of the results' unit, e.g. "cm"; null while unknown. */
-  readonly unit: string | null;
+  /** Day of all results, ISO, where no column says it; null while unknown. */
+  readonly date: string | null;
   readonly includeHiddenRows: boolean;
 };
 
@@ -39,9 +46,14 @@ export type ColumnMap = {
 export type Layout = "wide" | "long";
 
 export const layoutOf = (map: ColumnMap): Layout =>
-  map.columns.some((column) => (["side", "attempt", "test", "date"] as const).some((use) => use === column.use))
+  map.columns.some((column) =>
+    (["side", "attempt", "test", "measure", "date"] as const).some((use) => use === column.use),
+  )
     ? "long"
     : "wide";
+
+/** What a selection so read tells of its results. */
+export const usesOf = (map: ColumnMap): ReadonlySet<ColumnUse> => new Set(map.columns.map(({ use }) => use));
 
 /** Offset of the first column with a use; null where no column has it. */
 export const offsetOf = (map: ColumnMap, use: ColumnUse): number | null =>
@@ -51,7 +63,7 @@ export const sideOfUse = (use: ColumnUse): Side | null => (use === "left" || use
 
 /** The map with one column put to another use. A second column for a use that is single takes it over. */
 export function withUse(map: ColumnMap, offset: number, use: ColumnUse): ColumnMap {
-  const single: readonly ColumnUse[] = ["athlete", "side", "attempt", "test", "date", "group"];
+  const single: readonly ColumnUse[] = ["athlete", "side", "attempt", "test", "measure", "unit", "date", "group"];
   return {
     ...map,
     columns: map.columns.map((column) => {
@@ -60,3 +72,24 @@ export function withUse(map: ColumnMap, offset: number, use: ColumnUse): ColumnM
     }),
   };
 }
+
+const resultUses: readonly ColumnUse[] = ["left", "right", "result"];
+
+export const holdsResults = (column: Column): boolean => resultUses.includes(column.use);
+
+/** The units of the columns of results, each once. */
+export const unitsOfResults = (map: ColumnMap): string[] => [
+  ...new Set(map.columns.filter(holdsResults).flatMap(({ unit }) => (unit === null ? [] : [unit]))),
+];
+
+/** The unit that all columns of results share; null where they differ or have none. */
+export function unitOfResults(map: ColumnMap): string | null {
+  const found = new Set(map.columns.filter(holdsResults).map(({ unit }) => unit));
+  return found.size === 1 ? [...found][0]! : null;
+}
+
+/** The map with all columns of results in one unit. */
+export const withUnit = (map: ColumnMap, unit: string | null): ColumnMap => ({
+  ...map,
+  columns: map.columns.map((column) => (holdsResults(column) ? { ...column, unit } : column)),
+});

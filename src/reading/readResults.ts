@@ -1,28 +1,14 @@
 import { addressOf, compareAddresses } from "./address";
 import { cellReader } from "./cellReader";
-import { type Column, type ColumnMap, offsetOf, sideOfUse } from "./columns";
+import { type Column, type ColumnMap, holdsResults, offsetOf, sideOfUse } from "./columns";
 import { type Grid, isCellError, textOf } from "./grid";
+import { seriesName } from "./measures";
 import { readNames } from "./readNames";
 import type { UnreadCode } from "./readNumber";
 import { rowReader } from "./rowReader";
+import type { TestResult } from "./testResult";
 import { leaveOutUnitSlips } from "./unitSlips";
 import { unitOf } from "./units";
-import type { Side } from "./vocabulary";
-
-/** One result of one athlete, with the cell it came from. */
-export type TestResult = {
-  readonly athlete: string;
-  readonly test: string;
-  readonly side: Side | null;
-  /** Day of the test, ISO; null where the sheet does not say. */
-  readonly date: string | null;
-  /** Role or group of the athlete, where a column says it. */
-  readonly group: string | null;
-  /** Which trial it is, from 1 on: by its column, by the sheet's own numbers, or by its place among the rows. */
-  readonly attempt: number;
-  readonly value: number;
-  readonly cell: string;
-};
 
 /** Something in the selection that the coach should know of: left out, or used with a remark. */
 export type Remark = {
@@ -49,10 +35,9 @@ export type Reading = {
   readonly results: readonly TestResult[];
   /** Every athlete named in the selection, in sheet order, also those without a result. */
   readonly athletes: readonly string[];
-  /** Names of the tests in the selection; [""] where the sheet names none. */
+  /** Names of the tests in the selection, each measure of a test by itself; [""] where the sheet names none. */
   readonly tests: readonly string[];
   readonly remarks: readonly Remark[];
-  readonly unit: string | null;
 };
 
 /**
@@ -60,12 +45,11 @@ export type Reading = {
  * its address, and the rest is read all the same. O(cells).
  */
 export function readResults(grid: Grid, map: ColumnMap): Reading {
-  const unit = map.unit === null ? null : unitOf(map.unit);
   const remarks: Remark[] = [];
   const rows = dataRows(grid, map, remarks);
   const names = readNames(grid, map, rows, remarks);
   const readRow = rowReader(grid, map, remarks);
-  const readCell = cellReader(grid, unit, remarks);
+  const readCell = cellReader(grid, remarks);
   const numberAttempt = attemptCounter();
   const results: TestResult[] = [];
 
@@ -76,7 +60,8 @@ export function readResults(grid: Grid, map: ColumnMap): Reading {
     const inRow = readRow(row);
     for (const column of columns) {
       const cell = addressOf(grid, row, column.offset);
-      const value = readCell(row, column.offset, cell);
+      const unit = inRow.unit ?? column.unit;
+      const value = readCell(row, column.offset, cell, unit === null ? null : unitOf(unit));
       if (value === null) continue;
       const side = sideOfUse(column.use) ?? inRow.side;
       if (inRow.unknownSide) {
@@ -84,28 +69,29 @@ export function readResults(grid: Grid, map: ColumnMap): Reading {
         continue;
       }
       const test = inRow.test || column.test;
-      const attempt = inRow.attempt ?? column.attempt ?? numberAttempt([athlete, test, side, inRow.date].join("|"));
-      results.push({ athlete, test, side, date: inRow.date, group: inRow.group, attempt, value, cell });
+      const measure = inRow.measure ?? column.measure;
+      const date = inRow.date ?? map.date;
+      const attempt = inRow.attempt ?? column.attempt ?? numberAttempt([athlete, test, measure, side, date].join("|"));
+      results.push({ athlete, test, measure, side, date, group: inRow.group, attempt, value, unit, cell });
     }
   }
-  const kept = leaveOutUnitSlips(results, unit, remarks);
+  const kept = leaveOutUnitSlips(results, remarks);
   return {
     results: kept,
     athletes: [...new Set(names.values())],
-    tests: [...new Set(kept.map((result) => result.test))],
+    tests: [...new Set(kept.map(({ test, measure }) => seriesName(test, measure)))],
     remarks: remarks.sort((a, b) => compareAddresses(a.cell, b.cell)),
-    unit: map.unit,
   };
 }
 
 /** The columns that hold results; in a wide sheet each is the first, second .. trial of its test and side. */
 function resultColumns(map: ColumnMap): (Column & { readonly attempt: number | null })[] {
   const numberAttempt = attemptCounter();
-  const columns = map.columns.filter((column) => ["left", "right", "result"].includes(column.use));
+  const columns = map.columns.filter(holdsResults);
   const isWide = columns.length > 1;
   return columns.map((column) => ({
     ...column,
-    attempt: isWide ? numberAttempt(`${column.use}|${column.test}`) : null,
+    attempt: isWide ? numberAttempt(`${column.use}|${column.test}|${column.measure}`) : null,
   }));
 }
 

@@ -26,13 +26,16 @@ export function recogniseColumns(grid: Grid): ColumnMap {
       heading: column.heading,
       use: uses[index]!,
       test: column.stem,
+      measure: null,
+      unit: null,
     }),
   );
   const inUse = described.filter((_, index) => ["left", "right", "result"].includes(uses[index]!));
+  const unit = unitOfColumns(grid, inUse, firstDataRow);
   return {
     firstDataRow,
-    columns,
-    unit: unitOfColumns(grid, inUse, firstDataRow)?.symbol ?? null,
+    columns: columns.map((column, index) => ({ ...column, unit: (described[index]!.unit ?? unit)?.symbol ?? null })),
+    date: null,
     includeHiddenRows: false,
   };
 }

@@ -1,9 +1,11 @@
 import { addressOf } from "./address";
-import { type ColumnMap, offsetOf } from "./columns";
+import { type ColumnMap, type ColumnUse, offsetOf } from "./columns";
 import { type Cell, type Grid, textOf } from "./grid";
+import { type MeasureKey, measureCalled } from "./measures";
 import { readDate } from "./readDate";
 import { shorten } from "./readNumber";
 import type { Remark } from "./readResults";
+import { unitOf } from "./units";
 import { type Side, sideOf } from "./vocabulary";
 
 type InRow = {
@@ -11,15 +13,17 @@ type InRow = {
   readonly unknownSide: Remark | null;
   readonly date: string | null;
   readonly test: string;
+  readonly measure: MeasureKey | null;
+  readonly unit: string | null;
   readonly group: string | null;
   readonly attempt: number | null;
 };
 
 /** Reads what a row says of all its results: side, day, test and number of the attempt, where columns for these exist. */
 export function rowReader(grid: Grid, map: ColumnMap, remarks: Remark[]): (row: number) => InRow {
-  const [sideAt, dateAt, testAt, groupAt, attemptAt] = (["side", "date", "test", "group", "attempt"] as const).map(
-    (use) => offsetOf(map, use),
-  );
+  const at = (use: ColumnUse): number | null => offsetOf(map, use);
+  const [sideAt, dateAt, testAt, measureAt] = [at("side"), at("date"), at("test"), at("measure")];
+  const [unitAt, groupAt, attemptAt] = [at("unit"), at("group"), at("attempt")];
   return (row) => {
     const cellAt = (offset: number | null | undefined): Cell => (offset == null ? null : grid.cells[row]![offset]!);
     const side = readSide(cellAt(sideAt));
@@ -29,6 +33,8 @@ export function rowReader(grid: Grid, map: ColumnMap, remarks: Remark[]): (row: 
       unknownSide: sideAt != null && side === null ? unknownSide(grid, row, sideAt) : null,
       date: dateAt == null ? null : dateOf(grid, row, dateAt, remarks),
       test: textOf(cellAt(testAt)),
+      measure: measureCalled(textOf(cellAt(measureAt))),
+      unit: unitOf(textOf(cellAt(unitAt)))?.symbol ?? null,
       group: textOf(cellAt(groupAt)) || null,
       attempt: typeof attempt === "number" && Number.isInteger(attempt) && attempt > 0 ? attempt : null,
     };

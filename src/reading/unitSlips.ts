@@ -1,5 +1,6 @@
-import type { Remark, TestResult } from "./readResults";
-import type { Unit } from "./units";
+import { seriesName } from "./measures";
+import type { Remark } from "./readResults";
+import type { TestResult } from "./testResult";
 
 /** Factors by which a result typed in a neighbouring unit is off: cm for mm or m, s for ms. */
 const slipFactors = [10, 100, 1000];
@@ -9,16 +10,16 @@ const slipFactors = [10, 100, 1000];
  * it would spoil the athlete's score, so it is left out and told. A rule of thumb (common practice, no source): the
  * rest of the test must lie within a factor of 2 of its middle for this to speak, and at least 6 values are needed.
  */
-export function leaveOutUnitSlips(results: readonly TestResult[], unit: Unit | null, remarks: Remark[]): TestResult[] {
+export function leaveOutUnitSlips(results: readonly TestResult[], remarks: Remark[]): TestResult[] {
   const middles = middleOfEachTest(results);
   return results.filter((result) => {
-    const middle = middles.get(result.test);
+    const middle = middles.get(seriesName(result.test, result.measure));
     if (middle === undefined) return true;
     const factor = slipFactors.find((candidate) =>
       [candidate, 1 / candidate].some((times) => Math.abs(Math.log2((result.value * times) / middle)) < 0.6),
     );
     if (factor === undefined || Math.abs(Math.log2(result.value / middle)) < 2) return true;
-    const symbol = unit ? ` ${unit.symbol}` : "";
+    const symbol = result.unit ? ` ${result.unit}` : "";
     const way = result.value < middle ? "small" : "large";
     const why = `${result.value}${symbol} is about ${factor} times too ${way} for this test: another unit, or a slip of the comma?`;
     remarks.push({ cell: result.cell, code: "unitSlip", leftOut: true, why });
@@ -28,10 +29,11 @@ export function leaveOutUnitSlips(results: readonly TestResult[], unit: Unit | n
 
 function middleOfEachTest(results: readonly TestResult[]): Map<string, number> {
   const values = new Map<string, number[]>();
-  for (const { test, value } of results) {
-    const group = values.get(test);
+  for (const { test, measure, value } of results) {
+    const series = seriesName(test, measure);
+    const group = values.get(series);
     if (group) group.push(value);
-    else values.set(test, [value]);
+    else values.set(series, [value]);
   }
   const middles = new Map<string, number>();
   for (const [test, group] of values) {

@@ -3,25 +3,17 @@ import { plantedAsymmetries } from "../../sample-workbooks/plantedTruths";
 import { chanceFrom } from "../../sample-workbooks/random";
 import { type AsymmetryRow, asymmetry } from "../../src/analyses/asymmetry/asymmetry";
 import { unwrap } from "../../src/engine/result";
-import type { TestResult } from "../../src/reading/readResults";
+import { type TestResult, testResult } from "../../src/reading/testResult";
+import { noBackground } from "../../src/store/background";
 
 const squad: readonly TestResult[] = hopTest().flatMap(({ athlete, left, right }) =>
   (["left", "right"] as const).flatMap((side) =>
-    (side === "left" ? left : right).map((value) => ({
-      athlete: athlete.name,
-      test: "",
-      side,
-      date: null,
-      group: null,
-      attempt: 1,
-      value,
-      cell: "A1",
-    })),
+    (side === "left" ? left : right).map((value) => testResult({ athlete: athlete.name, side, value })),
   ),
 );
 
 const answer = (results: readonly TestResult[], settings: object = {}) =>
-  unwrap(asymmetry.compute(results, asymmetry.settings.parse(settings)));
+  unwrap(asymmetry.compute(results, asymmetry.settings.parse(settings), noBackground));
 
 const rowOf = (rows: readonly AsymmetryRow[], athlete: string): AsymmetryRow => {
   const row = rows.find((one) => one.athlete === athlete);
@@ -65,7 +57,7 @@ describe("asymmetry on the sample squad", () => {
 
 describe("asymmetry of one athlete", () => {
   const trials = (side: "left" | "right", ...values: number[]): TestResult[] =>
-    values.map((value) => ({ athlete: "A", test: "", side, date: null, group: null, attempt: 1, value, cell: "A1" }));
+    values.map((value) => testResult({ athlete: "A", side, value }));
 
   it("is 10 % of the larger side for 180 and 200 (worked example of Bishop et al. 2018: the smaller over the larger)", () => {
     const { rows } = answer([...trials("left", 178, 182, 180), ...trials("right", 196, 204, 200)], {
@@ -115,7 +107,7 @@ describe("the noise limit in a group", () => {
         return (["left", "right"] as const).flatMap((side) =>
           [1, 2, 3].map(() => {
             const value = 160 * Math.exp(scatter * chance.deviation());
-            return { athlete: String(athlete), test: "", side, date: null, group: null, attempt: 1, value, cell: "A1" };
+            return testResult({ athlete: String(athlete), side, value });
           }),
         );
       }).flat();

@@ -5,8 +5,11 @@ import { analyses } from "../../src/analyses";
 import { columnsOf, describe as describeAnswer } from "../../src/analyses/describe";
 import type { Report } from "../../src/analyses/report";
 import { unwrap } from "../../src/engine/result";
-import type { ColumnMap } from "../../src/reading/columns";
-import type { Reading, TestResult } from "../../src/reading/readResults";
+import type { ColumnUse } from "../../src/reading/columns";
+import { isMeasureKey } from "../../src/reading/measures";
+import type { Reading } from "../../src/reading/readResults";
+import { type TestResult, testResult } from "../../src/reading/testResult";
+import { noBackground } from "../../src/store/background";
 
 /** Laws that every analysis is handed to; they complement its own examples. */
 
@@ -19,21 +22,15 @@ it("every folder of src/analyses is in the list, and nothing else", () => {
 });
 
 describe.each(analyses.map((analysis) => [analysis.id, analysis] as const))("%s", (_, analysis) => {
-  const map: ColumnMap = {
-    firstDataRow: 1,
-    columns: analysis.needs[0]!.map((use, offset) => ({ offset, letters: "A", heading: use, use, test: "" })),
-    unit: "cm",
-    includeHiddenRows: false,
-  };
-
   function report(results: readonly TestResult[], settings: object = analysis.example.settings): Report | null {
-    const reading: Reading = { results, athletes: [], tests: [""], remarks: [], unit: "cm" };
+    const reading: Reading = { results, athletes: [], tests: [""], remarks: [] };
     const asked = {
       analysis,
       reading,
-      map,
+      uses: new Set(analysis.needs[0]!.filter((need): need is ColumnUse => !isMeasureKey(need))),
       test: "",
       settings: { ...settings },
+      background: noBackground,
       source: "Sheet!A1:B2",
       date: "2026-08-11",
     };
@@ -66,22 +63,13 @@ describe.each(analyses.map((analysis) => [analysis.id, analysis] as const))("%s"
       return attempts.map(([athlete, side, value]): TestResult => {
         const attempt = (counts.get(`${athlete}${side}`) ?? 0) + 1;
         counts.set(`${athlete}${side}`, attempt);
-        return {
-          athlete: `Athlete ${athlete}`,
-          test: "",
-          side: side as "left",
-          date: null,
-          group: null,
-          attempt,
-          value,
-          cell: "A1",
-        };
+        return testResult({ athlete: `Athlete ${athlete}`, side: side as "left", attempt, value, unit: "cm" });
       });
     });
 
   it("gives what its example says", () => {
     const { rows } = unwrap(
-      analysis.compute(analysis.example.results, analysis.settings.parse(analysis.example.settings)),
+      analysis.compute(analysis.example.results, analysis.settings.parse(analysis.example.settings), noBackground),
     );
     analysis.example.gives.forEach((row, index) => {
       for (const [key, value] of Object.entries(row)) {

@@ -1,6 +1,7 @@
 import { reliability } from "../../src/analyses/reliability/reliability";
 import { unwrap } from "../../src/engine/result";
-import type { TestResult } from "../../src/reading/readResults";
+import { type TestResult, testResult } from "../../src/reading/testResult";
+import { noBackground } from "../../src/store/background";
 
 type Cell = number | null;
 
@@ -8,25 +9,12 @@ type Cell = number | null;
 const wide = (rows: readonly (readonly Cell[])[]): TestResult[] =>
   rows.flatMap((row, athlete) =>
     row.flatMap((value, column) =>
-      value === null
-        ? []
-        : [
-            {
-              athlete: `A${athlete}`,
-              test: "Hop",
-              side: null,
-              date: null,
-              group: null,
-              attempt: column + 1,
-              value,
-              cell: "A1",
-            },
-          ],
+      value === null ? [] : [testResult({ athlete: `A${athlete}`, test: "Hop", attempt: column + 1, value })],
     ),
   );
 
 const rowsOf = (results: readonly TestResult[], settings: object) =>
-  unwrap(reliability.compute(results, reliability.settings.parse(settings)));
+  unwrap(reliability.compute(results, reliability.settings.parse(settings), noBackground));
 
 /** Bland & Altman 1986, Lancet 1:307-310: first and second reading of each meter, peak flow of 17 people (l/min). */
 const first = [494, 395, 516, 434, 476, 557, 413, 442, 650, 433, 417, 656, 267, 478, 178, 423, 427];
@@ -63,16 +51,15 @@ describe("reliability of a test", () => {
     const results = ["2026-08-11", "2026-08-18"].flatMap((date, day) =>
       [150, 160, 170, 155].flatMap((value, athlete) =>
         [0, 3].map(
-          (gain, trial): TestResult => ({
-            athlete: `A${athlete}`,
-            test: "Hop",
-            side: "left",
-            date,
-            group: null,
-            attempt: trial + 1,
-            value: value + gain + day * (athlete % 2 ? 2 : -1),
-            cell: "A1",
-          }),
+          (gain, trial): TestResult =>
+            testResult({
+              athlete: `A${athlete}`,
+              test: "Hop",
+              side: "left",
+              date,
+              attempt: trial + 1,
+              value: value + gain + day * (athlete % 2 ? 2 : -1),
+            }),
         ),
       ),
     );
@@ -92,16 +79,7 @@ describe("reliability of a test", () => {
   });
 
   it("has a row without an answer for a test with too few repeats, beside those that have one", () => {
-    const single: TestResult = {
-      athlete: "A0",
-      test: "Throw",
-      side: null,
-      date: null,
-      group: null,
-      attempt: 1,
-      value: 5,
-      cell: "A1",
-    };
+    const single: TestResult = testResult({ athlete: "A0", test: "Throw", value: 5 });
     const { rows } = rowsOf(
       [
         ...wide([

@@ -8,36 +8,20 @@ import { unwrap } from "../../src/engine/result";
 import { asymmetry, strongerSide } from "../../src/functions/asymmetry";
 import { noiseLimit } from "../../src/functions/asymmetryNoise";
 import { trialCV, trialScore } from "../../src/functions/trials";
+import { testResult } from "../../src/reading/testResult";
+import { noBackground } from "../../src/store/background";
 
 describe("the functions agree with the table", () => {
   const squad = hopTest();
   const lefts = squad.map(({ left }) => [...left]);
   const rights = squad.map(({ right }) => [...right]);
   const results = squad.flatMap(({ athlete, left, right }) => [
-    ...left.map((value) => ({
-      athlete: athlete.name,
-      test: "",
-      side: "left" as const,
-      date: null,
-      group: null,
-      attempt: 1,
-      value,
-      cell: "A1",
-    })),
-    ...right.map((value) => ({
-      athlete: athlete.name,
-      test: "",
-      side: "right" as const,
-      date: null,
-      group: null,
-      attempt: 1,
-      value,
-      cell: "A1",
-    })),
+    ...left.map((value) => testResult({ athlete: athlete.name, side: "left" as const, value })),
+    ...right.map((value) => testResult({ athlete: athlete.name, side: "right" as const, value })),
   ]);
 
   it.each(["best", "mean", "median", "meanOfBestTwo"])("for the reduction %s", (reduction) => {
-    const { rows } = unwrap(analysis.compute(results, analysis.settings.parse({ reduction })));
+    const { rows } = unwrap(analysis.compute(results, analysis.settings.parse({ reduction }), noBackground));
     const limits = noiseLimit(lefts, rights, reduction);
     squad.forEach(({ athlete }, index) => {
       const row = rows.find((one) => one.athlete === athlete.name)!;
@@ -51,7 +35,7 @@ describe("the functions agree with the table", () => {
   });
 
   it.each(["steadied", "group", "athlete"])("for noise from %s", (noise) => {
-    const { rows } = unwrap(analysis.compute(results, analysis.settings.parse({ noise })));
+    const { rows } = unwrap(analysis.compute(results, analysis.settings.parse({ noise }), noBackground));
     const limits = noiseLimit(lefts, rights, "best", noise);
     expect(limits.map(([limit]) => limit)).toEqual(
       squad.map(({ athlete }) => rows.find((row) => row.athlete === athlete.name)!.noise),

@@ -15,11 +15,13 @@ describe("readResults(grid, map)", () => {
     expect(results[2]).toEqual({
       athlete: "A",
       test: "",
+      measure: null,
       side: "right",
       date: null,
       group: null,
       attempt: 1,
       value: 149,
+      unit: "cm",
       cell: "D2",
     });
     expect(athletes).toEqual(["A"]);

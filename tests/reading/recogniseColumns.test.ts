@@ -1,4 +1,4 @@
-import { layoutOf, withUse } from "../../src/reading/columns";
+import { layoutOf, unitOfResults, withUse } from "../../src/reading/columns";
 import type { Cell } from "../../src/reading/grid";
 import { recogniseColumns } from "../../src/reading/recogniseColumns";
 import { gridOf } from "./gridOf";
@@ -25,7 +25,7 @@ describe("recogniseColumns(grid) on wide sheets", () => {
     ];
     const map = recogniseColumns(gridOf(rows));
     expect(map.firstDataRow).toBe(3);
-    expect(map.unit).toBe("cm");
+    expect(unitOfResults(map)).toBe("cm");
     expect(map.columns.map((column) => column.use)).toEqual(["athlete", "group", "left", "right", "none"]);
     expect(layoutOf(map)).toBe("wide");
   });
@@ -71,7 +71,7 @@ describe("recogniseColumns(grid) on wide sheets", () => {
       ]),
     );
     expect(map.firstDataRow).toBe(1);
-    expect(map.unit).toBe("cm");
+    expect(unitOfResults(map)).toBe("cm");
   });
 
   it("leaves out columns that were not selected", () => {
@@ -96,7 +96,7 @@ describe("recogniseColumns(grid) on long sheets", () => {
     const map = recogniseColumns(gridOf(rows));
     expect(map.columns.map((column) => column.use)).toEqual(["date", "athlete", "test", "side", "attempt", "result"]);
     expect(layoutOf(map)).toBe("long");
-    expect(map.unit).toBe("cm");
+    expect(unitOfResults(map)).toBe("cm");
   });
 
   it("takes the last column of numbers for the result where no heading tells", () => {
@@ -132,7 +132,7 @@ describe("recogniseColumns(grid) without sides", () => {
     const map = recogniseColumns(gridOf(rows));
     expect(map.columns.map((column) => column.use)).toEqual(["athlete", "none", "none", "result", "result", "none"]);
     expect(map.columns.map((column) => column.test).slice(3, 5)).toEqual(["CMJ", "CMJ"]);
-    expect(map.unit).toBe("cm");
+    expect(unitOfResults(map)).toBe("cm");
   });
 });
 

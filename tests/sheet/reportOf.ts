@@ -24,6 +24,7 @@ export const reportOf = (rows: readonly (readonly ReportValue[])[], more: Partia
     valueAxisTitle: "Value (cm)",
   },
   cautions: ["Mind this."],
+  marks: [],
   provenance: {
     source: "Test!A1:B3",
     date: "2026-08-11",

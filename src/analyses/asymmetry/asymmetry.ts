@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { percentDifference } from "../../engine/asymmetry/percentDifference";
+import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { betterIs, choice, count, forChart, measured, percent, scoredBy, share, signedPercent, text } from "../fields";
 import { compute } from "./compute";
@@ -97,26 +98,8 @@ export const asymmetry = defineAnalysis({
   },
   example: {
     results: [178, 182, 180].flatMap((value, trial) => [
-      {
-        athlete: "Example",
-        test: "",
-        side: "left" as const,
-        date: null,
-        group: null,
-        attempt: 1,
-        value,
-        cell: `B${trial + 2}`,
-      },
-      {
-        athlete: "Example",
-        test: "",
-        side: "right" as const,
-        date: null,
-        group: null,
-        attempt: 1,
-        value: [196, 204, 200][trial]!,
-        cell: `C${trial + 2}`,
-      },
+      testResult({ athlete: "Example", side: "left", value, cell: `B${trial + 2}` }),
+      testResult({ athlete: "Example", side: "right", value: [196, 204, 200][trial]!, cell: `C${trial + 2}` }),
     ]),
     settings: { reduction: "mean" },
     gives: [{ athlete: "Example", left: 180, right: 200, asymmetry: percentDifference(180, 200), stronger: "Right" }],

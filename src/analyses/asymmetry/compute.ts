@@ -7,7 +7,7 @@ import { noiseOfAthletes } from "../../engine/reliability/noiseOfAthletes";
 import { trialNoise } from "../../engine/reliability/trialNoise";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
 import { reduceTrials } from "../../engine/trials/reduceTrials";
-import type { TestResult } from "../../reading/readResults";
+import type { TestResult } from "../../reading/testResult";
 import type { Answer } from "../analysis";
 import type { AsymmetryRow, AsymmetrySettings } from "./asymmetry";
 import * as words from "./words";

@@ -8,7 +8,7 @@ import { mixedModel } from "../../engine/reliability/mixedModel";
 import type { RepeatedResults } from "../../engine/reliability/repeatedResults";
 import { smallestWorthwhileChange } from "../../engine/reliability/smallestWorthwhileChange";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
-import type { TestResult } from "../../reading/readResults";
+import type { TestResult } from "../../reading/testResult";
 import type { Answer } from "../analysis";
 import { groupBy } from "../groupBy";
 import type { ReliabilityRow, ReliabilitySettings } from "./reliability";

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { betterIs, choice, count, derived, index, percent, scoredBy, text } from "../fields";
 import { compute } from "./compute";
@@ -97,16 +98,7 @@ export const reliability = defineAnalysis({
       [10, 5, 6, 9],
       [6, 2, 4, 7],
     ].flatMap((row, target) =>
-      row.map((value, judge) => ({
-        athlete: `Target ${target + 1}`,
-        test: "",
-        side: null,
-        date: null,
-        group: null,
-        attempt: judge + 1,
-        value,
-        cell: "A1",
-      })),
+      row.map((value, judge) => testResult({ athlete: `Target ${target + 1}`, attempt: judge + 1, value })),
     ),
     settings: { compare: "trials" },
     gives: [{ athletes: 6, repeats: 4, correlation: 0.7148407148407154 }],

@@ -1,7 +1,7 @@
 import type { RepeatedResults } from "../../engine/reliability/repeatedResults";
 import { valueOr } from "../../engine/result";
 import { reduceTrials } from "../../engine/trials/reduceTrials";
-import type { TestResult } from "../../reading/readResults";
+import type { TestResult } from "../../reading/testResult";
 import { groupBy } from "../groupBy";
 import type { ReliabilitySettings } from "./reliability";
 

@@ -1,6 +1,6 @@
 import type { Estimate } from "../../engine/confidence";
 import type { Refusal } from "../../engine/result";
-import type { TestResult } from "../../reading/readResults";
+import type { TestResult } from "../../reading/testResult";
 import type { Side } from "../../reading/vocabulary";
 import type { ReliabilityRow, ReliabilitySettings } from "./reliability";
 

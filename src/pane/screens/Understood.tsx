@@ -1,7 +1,7 @@
 import { useId, useState } from "react";
 import type { AnyAnalysis } from "../../analyses/analysis";
 import { gridAddress } from "../../reading/address";
-import { type ColumnUse, layoutOf, withUse } from "../../reading/columns";
+import { type ColumnUse, layoutOf, unitOfResults, unitsOfResults, withUnit, withUse } from "../../reading/columns";
 import type { Grid } from "../../reading/grid";
 import { units } from "../../reading/units";
 import { Choice } from "../parts/Choice";
@@ -21,7 +21,8 @@ export function Understood(props: {
   const { report } = question;
   const isClear = report.ok || report.reasons.every((reason) => reason.code !== "missingColumns");
   const [opened, setOpened] = useState(false);
-  const unit = map.unit === null ? words.source.noUnit : words.source.inUnit(map.unit);
+  const units = unitsOfResults(map);
+  const unit = units.length === 0 ? words.source.noUnit : words.source.inUnit(units.join(", "));
   const counts = [reading.athletes.length, reading.results.length, unit] as const;
   return (
     <section className="card" aria-labelledby="source-title">
@@ -83,9 +84,9 @@ function ColumnPickers({ question }: { readonly question: Question }) {
       ))}
       <Choice
         label={words.columns.unit}
-        value={map.unit ?? ""}
+        value={unitOfResults(map) ?? ""}
         options={[["", words.columns.unitUnknown] as const, ...units.map(({ symbol }) => [symbol, symbol] as const)]}
-        onChange={(unit) => setMap({ ...map, unit: unit === "" ? null : unit })}
+        onChange={(unit) => setMap(withUnit(map, unit === "" ? null : unit))}
       />
     </div>
   );
