@@ -10,6 +10,8 @@ export type FieldMeta = {
   /** Number format; "as measured" has the decimals of the coach's own results, "finer" one more. */
   readonly format?: string;
   readonly quiet?: boolean;
+  /** The column is left out where no row has anything to say in it. */
+  readonly whereSaid?: boolean;
   /** Words for the values of a choice. */
   readonly choices?: Readonly<Record<string, string>>;
 };
@@ -19,6 +21,10 @@ const described = <Schema extends z.ZodType>(schema: Schema, meta: FieldMeta): S
 /* Fields of an answer: one column each. `null` is an empty cell. */
 
 export const text = (label: string, meaning: string) => described(z.string(), { label, meaning });
+
+/** A text of which most answers have nothing to say; the column is there only where one has. */
+export const textWhereSaid = (label: string, meaning: string) =>
+  described(z.string(), { label, meaning, whereSaid: true });
 
 export const measured = (label: string, meaning: string) =>
   described(z.number().nullable(), { label, meaning, unit: "as measured", format: "as measured" });
@@ -40,9 +46,29 @@ export const index = (label: string, meaning: string) =>
 
 export const count = (label: string, meaning: string) => described(z.number().int(), { label, meaning, format: "0" });
 
+/** A number of whole steps that not every row has: a rank, a percentile rank, a T score. */
+export const place = (label: string, meaning: string) =>
+  described(z.number().nullable(), { label, meaning, format: "0" });
+
+/** A number without a unit whose sign is always shown, such as a z score. */
+export const signedIndex = (label: string, meaning: string) =>
+  described(z.number().nullable(), { label, meaning, format: "+0.00;-0.00;0.00" });
+
+/** A number in a unit of its own, whatever the unit of the results: kg on the bar, m/s, W. */
+export const quantity = (label: string, meaning: string, unit: string, format: string) =>
+  described(z.number().nullable(), { label, meaning, unit, format });
+
+/** A place in the squad, 1 for the best. */
+export const place = (label: string, meaning: string) =>
+  described(z.number().int().nullable(), { label, meaning, format: "0" });
+
 /** A column that only serves the chart; it is written last and in grey. */
 export const forChart = (label: string, meaning: string) =>
   described(z.number().nullable(), { label, meaning, unit: "%", format: "+0.0;-0.0;0.0", quiet: true });
+
+/** As `forChart`, for a number without a unit. */
+export const indexForChart = (label: string, meaning: string) =>
+  described(z.number().nullable(), { label, meaning, format: "+0.00;-0.00;0.00", quiet: true });
 
 /* Settings: one control each, with a default. */
 
@@ -56,13 +82,28 @@ export const choice = <const Value extends string>(
   return z.enum(values).default(values[0]).meta({ label, meaning, choices });
 };
 
-export const share = (label: string, meaning: string, low: number, high: number, initial: number) =>
-  z.number().min(low).max(high).default(initial).meta({ label, meaning, unit: "%" });
+export const amount = (
+  label: string,
+  meaning: string,
+  { unit, low, high, initial }: { unit: string; low: number; high: number; initial: number },
+) => z.number().min(low).max(high).default(initial).meta({ label, meaning, unit });
 
-/* Settings that several analyses share. */
+export const share = (label: string, meaning: string, low: number, high: number, initial: number) =>
+  amount(label, meaning, { unit: "%", low, high, initial });
+
+/** A number in a unit, from `low` to `high`. */
+export const amount = (
+  label: string,
+  meaning: string,
+  unit: string,
+  { low, high, initial }: { readonly low: number; readonly high: number; readonly initial: number },
+) => z.number().min(low).max(high).default(initial).meta({ label, meaning, unit });
+
+/* Settings that several analyses share; `testFacts.ts` says what "as set up" comes to. */
 
 export const scoredBy = (label: string, meaning: string) =>
   choice(label, meaning, {
+    asSetUp: "As set up, else the best trial",
     best: "Best trial",
     mean: "Mean of all trials",
     median: "Middle trial",
@@ -70,7 +111,13 @@ export const scoredBy = (label: string, meaning: string) =>
   });
 
 export const betterIs = () =>
-  choice("Better is", "Whether a larger result is the better one, as in a jump, or a smaller one, as in a time.", {
-    higher: "Higher",
-    lower: "Lower",
-  });
+  choice(
+    "Better is",
+    "Whether a larger result is the better one, as in a jump, or a smaller one, as in a sprint time. The battery says it " +
+      "where it knows the test; else a time counts as better when shorter, all else when larger.",
+    {
+      asSetUp: "As set up, else by the unit",
+      higher: "Higher",
+      lower: "Lower",
+    },
+  );
