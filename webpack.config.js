@@ -127,6 +127,11 @@ addIn.module.rules.unshift({
   enforce: "pre",
   loader: inRoot("src", "functions", "metadata", "loader.ts"),
 });
+addIn.module.rules.unshift({
+  include: inRoot("src", "functions", "reference.ts"),
+  enforce: "pre",
+  loader: inRoot("src", "functions", "metadata", "referenceLoader.ts"),
+});
 
 const host = {
   ...shared("host"),

@@ -13,6 +13,8 @@ import { cellByCell } from "./spill";
  * @param [reduction] How to score each side: best (when left out), mean, median or meanOfBestTwo.
  * @param [better] Which results are better: higher (when left out) or lower.
  * @returns The difference in percent, e.g. 8.4.
+ * @example =TAPELINE.ASYMMETRY({171,174,168},{147,150,144})
+ * @source Bishop et al. 2018, Strength Cond J 40(4):1-6 (from memory).
  */
 export function asymmetry(left: any[][], right: any[][], reduction?: string, better?: string): number {
   const sides = scores(left, right, reductionOf(reduction), directionOf(better));
@@ -28,6 +30,8 @@ export function asymmetry(left: any[][], right: any[][], reduction?: string, bet
  * @param [reduction] How to score each side: best (when left out), mean, median or meanOfBestTwo.
  * @param [better] Which results are better: higher (when left out) or lower.
  * @returns Left, Right or Even.
+ * @example =TAPELINE.STRONGERSIDE({171,174,168},{147,150,144},"mean")
+ * @source The larger or smaller of two scores.
  */
 export function strongerSide(left: any[][], right: any[][], reduction?: string, better?: string): string {
   const direction = directionOf(better);
@@ -47,6 +51,8 @@ const formulas = Object.keys(asymmetryFormulas) as unknown as Words<AsymmetryFor
  * @param right Scores of the right side in the same unit, e.g. D4:D29.
  * @param [formula] percentDifference (of the larger side, when left out), bilateralLegAsymmetry, symmetryIndex, percentOfTotal, symmetryAngle, limbSymmetryIndex (100 when equal) or logRatio.
  * @returns Difference in percent, e.g. 8.4.
+ * @example =TAPELINE.SIDEDIFFERENCE({180;174},{200;176})
+ * @source Each formula's own, e.g. Bishop et al. 2018, Strength Cond J 40(4):1-6; symmetryAngle Zifchock et al. 2008, Gait Posture 27:622-627 (from memory).
  */
 export function sideDifference(left: any[][], right: any[][], formula?: string): any[][] {
   const name = wordOf(formula, formulas, "formula of asymmetry");

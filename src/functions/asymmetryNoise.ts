@@ -27,6 +27,8 @@ const noiseSourceOf = (name: unknown): NoiseSource => wordOf(name, noiseSources,
  * @param [reduction] How each side is scored: best (when left out), mean, median or meanOfBestTwo.
  * @param [noiseFrom] Whose scatter: steadied (own trials, steadied by the group's; when left out), group or athlete.
  * @returns One limit in percent per row; #N/A where there are too few trials to tell.
+ * @example =TAPELINE.NOISELIMIT({171,174,168;150,152,151;160,163,161},{147,150,144;151,153,150;158,162,160})
+ * @source T interval for a difference on logarithms, Hopkins 2000, Sports Med 30:1-15 (from memory); steadied as in Smyth 2004, Stat Appl Genet Mol Biol 3(1).
  */
 export function noiseLimit(left: any[][], right: any[][], reduction?: string, noiseFrom?: string): any[][] {
   const squad = athletesOf(left, right);
@@ -51,6 +53,8 @@ export function noiseLimit(left: any[][], right: any[][], reduction?: string, no
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @param [noiseFrom] Whose scatter: steadied (own trials, steadied by the group's; when left out), group or athlete.
  * @returns Difference, lower and upper limit in percent, side by side, a row for each athlete.
+ * @example =TAPELINE.ASYMMETRY.LIMITS({171,174,168;150,152,151;160,163,161},{147,150,144;151,153,150;158,162,160})
+ * @source Two-sample t interval on logarithms; same numbers as t.test in R.
  */
 export function asymmetryLimits(left: any[][], right: any[][], confidence?: any, noiseFrom?: string): any[][] {
   const squad = athletesOf(left, right);
@@ -74,6 +78,8 @@ export function asymmetryLimits(left: any[][], right: any[][], confidence?: any,
  * @param second The same of the second session in the same rows, e.g. F4:F29.
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @returns Kappa (up to 1), lower and upper limit, and its word (poor to almost perfect), side by side.
+ * @example =TAPELINE.SIDEAGREEMENT({4.2;-3.1;6;2.2;-5.5;1.8},{3;-2;4.4;-1.2;-6.1;2.5})
+ * @source Cohen 1960, Educ Psychol Meas 20:37-46; words of Landis & Koch 1977, Biometrics 33:159-174 (from memory).
  */
 export function sideAgreement(first: any[][], second: any[][], confidence?: any): any[][] {
   const pairs = paired(["first differences", largerSides(first)], ["second differences", largerSides(second)]);

@@ -49,6 +49,8 @@ function noiseOf(typicalError: unknown, confidence: unknown, degreesOfFreedom: u
  * @param [degreesOfFreedom] Of the typical error, e.g. 19: then Student's t in place of 1.96; none when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns Change, lower and upper limit in the unit of the test, side by side.
+ * @example =TAPELINE.CHANGELIMITS({31.2;28.4;35},{33.9;28.1;35.8},0.6)
+ * @source Hopkins 2000, Sports Med 30:1-15 (from memory).
  */
 export function changeLimits(
   earlier: any[][],
@@ -88,6 +90,8 @@ export function changeLimits(
  * @param [degreesOfFreedom] Of the typical error, e.g. 19: then Student's t in place of 1.96; none when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns One verdict in words beside each athlete.
+ * @example =TAPELINE.CHANGEVERDICT({31.2;28.4;35},{33.9;28.1;35.8},0.6,0.5)
+ * @source Hopkins 2000, Sports Med 30:1-15 (from memory); Swinton et al. 2018, Front Nutr 5:41 (abstract read).
  */
 export function changeVerdict(
   earlier: any[][],
@@ -123,6 +127,8 @@ export function changeVerdict(
  * @param [confidence] Share of certainty of the minimal detectable change, e.g. 0.9; 0.95 when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns A table of labels and numbers of athletes.
+ * @example =TAPELINE.BEYONDNOISE({31.2;28.4;35;30.3},{33.9;28.1;35.8;28},1.7)
+ * @source The definition of confidence.
  */
 export function beyondNoise(
   earlier: any[][],
@@ -164,6 +170,8 @@ export function beyondNoise(
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns A table of labels, values and limits; the change in the unit of the test.
+ * @example =TAPELINE.GROUPCHANGE({31.2;28.4;35;30.3;33.1},{33.9;28.1;36.8;31;34.6})
+ * @source Cumming 2012, Understanding the New Statistics; Lakens 2013, Front Psychol 4:863 (from memory).
  */
 export function groupChange(earlier: any[][], later: any[][], confidence?: any, zeros?: string): any[][] {
   const pairs = pairsOf(earlier, later, zeros);
@@ -202,6 +210,8 @@ const pairsOf = (earlier: any[][], later: any[][], zeros: unknown) =>
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns A table of labels, values and limits; means and difference in the unit of the test.
+ * @example =TAPELINE.TWOGROUPS({31.2;28.4;35;30.3;33.1},{36;33.8;38.1;35.2})
+ * @source Welch 1947, Biometrika 34:28-35; Hedges 1981, J Educ Stat 6:107-128 (from memory).
  */
 export function twoGroups(first: any[][], second: any[][], confidence?: any, zeros?: string): any[][] {
   const groups = answer(
@@ -232,6 +242,8 @@ export function twoGroups(first: any[][], second: any[][], confidence?: any, zer
  * @param [squadMean] Mean of the whole squad in the same unit, e.g. 34.2; the mean of the scores when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns Score to expect in the unit of the test, e.g. 31.5.
+ * @example =TAPELINE.EXPECTEDRETEST({31.2;28.4;35},0.85)
+ * @source Bland & Altman 1994, BMJ 308:1499 (from memory).
  */
 export function expectedRetest(scores: any[][], correlation: any, squadMean?: any, zeros?: string): any[][] {
   const intraclassCorrelation = numberOf(correlation, "intraclass correlation");

@@ -19,6 +19,8 @@ const sexes = ["female", "male"] as const;
  * @param distances Distances run in m, e.g. C4:C29 or 1500.
  * @param times Times in s, e.g. D4:D29 with 342.
  * @returns Speed in km/h, e.g. 15.8.
+ * @example =TAPELINE.AEROBICSPEED(1500,342)
+ * @source Common practice, no source.
  */
 export function aerobicSpeed(distances: any[][], times: any[][]): any[][] {
   return cellByCell({ "distance run": measured(distances), "running time": measured(times) }, (run) =>
@@ -34,6 +36,8 @@ export function aerobicSpeed(distances: any[][], times: any[][]): any[][] {
  * @param percents Percent of the speed to run at, e.g. 95.
  * @param seconds Duration of the interval in s, e.g. 15.
  * @returns Distance in m, e.g. 71.3.
+ * @example =TAPELINE.INTERVALDISTANCE({15.8;16.6},95,15)
+ * @source Kinematics.
  */
 export function intervalDistance(speeds: any[][], percents: any[][], seconds: any[][]): any[][] {
   return cellByCell({ speed: measured(speeds), percent: measured(percents), seconds: measured(seconds) }, (run) =>
@@ -48,6 +52,8 @@ export function intervalDistance(speeds: any[][], percents: any[][], seconds: an
  * @param stages Last stage completed, 1 to 23, e.g. C4:C29.
  * @param [firstSpeed] Speed of the first stage in km/h, e.g. 8.5 (when left out) or 8, by the version of the test.
  * @returns Speed in km/h, e.g. 12.5.
+ * @example =TAPELINE.SHUTTLESPEED({8;9;11})
+ * @source Leger et al. 1988, J Sports Sci 6:93-101 (from memory).
  */
 export function shuttleSpeed(stages: any[][], firstSpeed?: any): any[][] {
   const firstStageSpeed = numberOf(firstSpeed, "speed of the first stage", 8.5);
@@ -61,6 +67,8 @@ export function shuttleSpeed(stages: any[][], firstSpeed?: any): any[][] {
  * @param speeds Speed of the last stage completed in km/h, not the stage number, e.g. C4:C29.
  * @param ages Ages in years, e.g. D4:D29.
  * @returns Oxygen uptake in ml/kg/min, e.g. 47.7.
+ * @example =TAPELINE.OXYGENUPTAKE.SHUTTLE({12;12.5},{16;17})
+ * @source Leger et al. 1988, J Sports Sci 6:93-101 (from memory).
  */
 export function oxygenUptakeOfShuttle(speeds: any[][], ages: any[][]): any[][] {
   return cellByCell({ "final speed": measured(speeds), age: measured(ages) }, (run) =>
@@ -75,6 +83,8 @@ export function oxygenUptakeOfShuttle(speeds: any[][], ages: any[][]): any[][] {
  * @param stages Last half-stage completed, e.g. C4:C29 with 9.5.
  * @param sexes The words female or male, e.g. D4:D29.
  * @returns Oxygen uptake in ml/kg/min, e.g. 52.2.
+ * @example =TAPELINE.OXYGENUPTAKE.SHUTTLEADULTS({9.5;11},{"female";"male"})
+ * @source Stickland et al. 2003 (abstract read).
  */
 export function oxygenUptakeOfAdults(stages: any[][], sexes: any[][]): any[][] {
   return cellByCell({ "half-stage": measured(stages), sex: sexesIn(sexes) }, (run) =>
@@ -89,6 +99,8 @@ export function oxygenUptakeOfAdults(stages: any[][], sexes: any[][]): any[][] {
  * @param distances Metres run in whole shuttles of 40 m, e.g. C4:C29.
  * @param [level] Level of the test, e.g. 1 (when left out) or 2.
  * @returns Oxygen uptake in ml/kg/min, e.g. 49.8.
+ * @example =TAPELINE.OXYGENUPTAKE.RECOVERY({1600;1280},1)
+ * @source Bangsbo, Iaia & Krustrup 2008, Sports Med 38:37-51 (as quoted by secondary pages).
  */
 export function oxygenUptakeOfRecovery(distances: any[][], level?: any): any[][] {
   const chosen = numberOf(level, "level", 1);
@@ -107,6 +119,8 @@ export function oxygenUptakeOfRecovery(distances: any[][], level?: any): any[][]
  * @param ages Ages in years, e.g. E4:E29.
  * @param masses Body masses in kg, e.g. F4:F29.
  * @returns Oxygen uptake in ml/kg/min, e.g. 49.2.
+ * @example =TAPELINE.OXYGENUPTAKE.INTERMITTENT({19;18.5},"female",{22;24},{66;71})
+ * @source Buchheit 2008, J Strength Cond Res 22:365-374 (as quoted by secondary pages).
  */
 export function oxygenUptakeOfIntermittent(speeds: any[][], sexes: any[][], ages: any[][], masses: any[][]): any[][] {
   return cellByCell(
@@ -129,6 +143,8 @@ const sexesIn = (range: any[][]) => worded(range, sexes, "sex for the equation")
  * @param right Repetitions or seconds of the right side, e.g. D4:D29.
  * @param [cap] Score at which the tester stops the test, e.g. 40; none when left out.
  * @returns Difference in repetitions or seconds, e.g. -4; #N/A where the cap hides it.
+ * @example =TAPELINE.CAPACITYDIFFERENCE({28;31},{24;33},40)
+ * @source Retests differ by about 6 repetitions either way, Hebert-Losier et al. 2017, Physiotherapy 103:446-452 (abstract read).
  */
 export function capacityDifference(left: any[][], right: any[][], cap?: any): any[][] {
   const stop = positiveOf(cap, "cap");
@@ -148,6 +164,8 @@ export function capacityDifference(left: any[][], right: any[][], cap?: any): an
  * @param [cap] Score at which the tester stops the test, e.g. 40; none when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns A table of labels and values in repetitions or seconds.
+ * @example =TAPELINE.CAPACITYSUMMARY({24;28;40;31;26;40;22},40)
+ * @source Right-censored scores; quantiles by Hyndman & Fan 1996, Am Stat 50:361-365, type 7 (from memory).
  */
 export function capacitySummary(scores: any[][], cap?: any, zeros?: string): any[][] {
   const stop = positiveOf(cap, "cap");

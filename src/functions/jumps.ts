@@ -21,6 +21,8 @@ const centimetresPerMetre = 100;
  * @customfunction JUMPHEIGHT
  * @param flightTimes Flight times in seconds, not milliseconds, e.g. C4:C29 with 0.52.
  * @returns Jump height in cm, e.g. 33.2.
+ * @example =TAPELINE.JUMPHEIGHT({0.52;0.498})
+ * @source Uniform motion under gravity.
  */
 export function jumpHeight(flightTimes: any[][]): any[][] {
   return cellByCell({ "flight time": measured(flightTimes) }, (jump) =>
@@ -33,6 +35,8 @@ export function jumpHeight(flightTimes: any[][]): any[][] {
  * @customfunction JUMPHEIGHT.VELOCITY
  * @param velocities Take-off velocities in m/s, e.g. C4:C29 with 2.6.
  * @returns Jump height in cm, e.g. 34.5.
+ * @example =TAPELINE.JUMPHEIGHT.VELOCITY({2.6;2.45})
+ * @source Uniform motion under gravity.
  */
 export function jumpHeightFromVelocity(velocities: any[][]): any[][] {
   return cellByCell({ "take-off velocity": measured(velocities) }, (jump) =>
@@ -49,6 +53,8 @@ export function jumpHeightFromVelocity(velocities: any[][]): any[][] {
  * @param [equation] sayersSquatJump (when left out), sayersCountermovementJump, harmanPeak, harmanAverage, johnsonBahamondePeak, johnsonBahamondeAverage, canavanVescovi or lewis.
  * @param [statures] Body heights in cm, e.g. E4:E29; may be left out but for Johnson and Bahamonde's equations.
  * @returns Peak or average power in W, e.g. 3120.
+ * @example =TAPELINE.JUMPPOWER({33.2;30.4},{66;71})
+ * @source Each equation's own, e.g. Sayers et al. 1999, Med Sci Sports Exerc 31:572-577 (as quoted by secondary pages).
  */
 export function jumpPower(heights: any[][], masses: any[][], equation?: string, statures?: any[][]): any[][] {
   const name = wordOf(equation, equationNames, "power equation");
@@ -77,6 +83,8 @@ export function jumpPower(heights: any[][], masses: any[][], equation?: string, 
  * @param heights Jump heights in cm, e.g. C4:C29.
  * @param contactTimes Contact times in seconds, e.g. D4:D29 with 0.18.
  * @returns Index in m/s, e.g. 1.67.
+ * @example =TAPELINE.RSI({30;27},{0.18;0.21})
+ * @source Young 1995; Flanagan & Comyns 2008 (from memory).
  */
 export function reactiveStrength(heights: any[][], contactTimes: any[][]): any[][] {
   return cellByCell({ "jump height": measured(heights), "contact time": measured(contactTimes) }, (jump) =>
@@ -91,6 +99,8 @@ export function reactiveStrength(heights: any[][], contactTimes: any[][]): any[]
  * @param flightTimes Flight times in seconds, e.g. C4:C29 with 0.5.
  * @param contactTimes Contact times in seconds, e.g. D4:D29 with 0.18.
  * @returns Index without unit, e.g. 2.78.
+ * @example =TAPELINE.RSI.FLIGHT({0.5;0.47},{0.18;0.21})
+ * @source Flanagan & Comyns 2008 (from memory).
  */
 export function reactiveStrengthFromFlight(flightTimes: any[][], contactTimes: any[][]): any[][] {
   return cellByCell({ "flight time": measured(flightTimes), "contact time": measured(contactTimes) }, (jump) =>
@@ -105,6 +115,8 @@ export function reactiveStrengthFromFlight(flightTimes: any[][], contactTimes: a
  * @param heights Jump heights in cm, e.g. C4:C29.
  * @param timesToTakeoff Times from the start of the movement to take-off in seconds, e.g. D4:D29 with 0.72.
  * @returns Index in m/s, e.g. 0.49.
+ * @example =TAPELINE.RSI.MODIFIED({35;32},{0.72;0.78})
+ * @source Ebben & Petushek 2010, J Strength Cond Res 24:1983-1987 (from memory).
  */
 export function modifiedReactiveStrength(heights: any[][], timesToTakeoff: any[][]): any[][] {
   return cellByCell({ "jump height": measured(heights), "time to take-off": measured(timesToTakeoff) }, (jump) =>
@@ -119,6 +131,8 @@ export function modifiedReactiveStrength(heights: any[][], timesToTakeoff: any[]
  * @param jumpForces Peak forces of the jump in N, e.g. C4:C29.
  * @param pullForces Peak forces of the pull in N, both with or both without body weight, e.g. D4:D29.
  * @returns Index without unit, e.g. 0.72.
+ * @example =TAPELINE.DYNAMICSTRENGTH({1620;1480},{2250;1900})
+ * @source Sheppard et al. 2011 (from memory).
  */
 export function dynamicStrength(jumpForces: any[][], pullForces: any[][]): any[][] {
   return cellByCell({ "force of the jump": measured(jumpForces), "force of the pull": measured(pullForces) }, (test) =>
@@ -133,6 +147,8 @@ export function dynamicStrength(jumpForces: any[][], pullForces: any[][]): any[]
  * @param countermovementJumps Heights in cm (or powers in W), e.g. C4:C29.
  * @param squatJumps The same of the squat jump in the same unit, e.g. D4:D29.
  * @returns Ratio without unit, e.g. 1.08.
+ * @example =TAPELINE.ECCENTRICUTILISATION({33.2;30.4},{30.7;29.9})
+ * @source McGuigan et al. 2006, J Strength Cond Res 20:992-995 (from memory).
  */
 export function eccentricUtilisation(countermovementJumps: any[][], squatJumps: any[][]): any[][] {
   return cellByCell(

@@ -18,6 +18,8 @@ const daysOf = (range: any[][]): DailyValues => values(counted(range)).flat();
  * @param ratings Ratings of the whole session, 0 to 10, e.g. C4:C29.
  * @param minutes Duration in minutes, e.g. D4:D29.
  * @returns Load in arbitrary units, e.g. 540.
+ * @example =TAPELINE.SESSIONLOAD({6;4},{90;60})
+ * @source Foster et al. 2001, J Strength Cond Res 15:109-115 (abstract read).
  */
 export function sessionLoad(ratings: any[][], minutes: any[][]): any[][] {
   return cellByCell({ rating: counted(ratings), minutes: counted(minutes) }, (session) =>
@@ -37,6 +39,8 @@ const unreportedDays: Words<"missing" | "rest"> = ["missing", "rest"];
  * @param lastDay Last day of the answer, a date, e.g. A200.
  * @param [unreported] What a day without any session is: missing (when left out) or rest, a load of 0.
  * @returns Dates (format them as dates) and loads in arbitrary units side by side; an empty cell for a missing day.
+ * @example =TAPELINE.DAILYLOADS({46244;46244;46246},{540;240;360},46244,46247)
+ * @source Foster et al. 2001, J Strength Cond Res 15:109-115 (abstract read).
  */
 export function dailyLoads(dates: any[][], loads: any[][], firstDay: any, lastDay: any, unreported?: string): any[][] {
   const sessions = paired(["dates", values(dated(dates)).flat()], ["loads", daysOf(loads)]);
@@ -64,6 +68,8 @@ const starts: Words<"firstLoad" | "meanOfSpan"> = ["firstLoad", "meanOfSpan"];
  * @param span Days of the span, e.g. 7 or 28.
  * @param [start] Begins with the firstLoad (when left out) or with the meanOfSpan, the mean of the first days of the span.
  * @returns Averages in the unit of the loads, one beside each day; an empty cell where there is none.
+ * @example =TAPELINE.LOADEWMA({420;0;360;300;0;480;240},7)
+ * @source Williams et al. 2017, Br J Sports Med 51:209-210 (from memory).
  */
 export function loadAverage(loads: any[][], span: any, start?: string): any[][] {
   const options = { span: wholeNumberOf(span, "span"), start: wordOf(start, starts, "start") };
@@ -78,6 +84,8 @@ export function loadAverage(loads: any[][], span: any, start?: string): any[][] 
  * @param days How many days the mean goes back, e.g. 7.
  * @param [reported] How many of them must be reported, e.g. 5; all when left out.
  * @returns Means in the unit of the loads, one beside each day; an empty cell where too few days are there.
+ * @example =TAPELINE.LOADMEAN({420;0;360;300;0;480;240},3)
+ * @source Arithmetic.
  */
 export function loadMean(loads: any[][], days: any, reported?: any): any[][] {
   const window = wholeNumberOf(days, "number of days");
@@ -95,6 +103,8 @@ const divisors: Words<"n - 1" | "n"> = ["n - 1", "n"];
  * @param loads One load for each consecutive day from the first day of a week on, in a column or seven to a row, e.g. D4:D31.
  * @param [divisor] Of the standard deviation: n-1 (when left out, as in STDEV.S) or n; monotony differs by 8 %.
  * @returns A table with a line for each week; totals, means, deviations and strain in the unit of the loads.
+ * @example =TAPELINE.WEEKLOADS({420;0;360;300;0;480;240})
+ * @source Foster 1998, Med Sci Sports Exerc 30:1164-1168 (from memory).
  */
 export function weekLoads(loads: any[][], divisor?: string): any[][] {
   const days = daysOf(loads);
@@ -126,6 +136,8 @@ const forms: Words<AcuteChronicForm> = ["uncoupled", "coupled", "exponential"];
  * @param loads One load for each consecutive day, the oldest first, 28 or more, e.g. D4:D60.
  * @param [form] uncoupled (7 days over the 21 before, when left out), coupled (7 over 28) or exponential (weighted averages).
  * @returns Ratio without unit, e.g. 1.12.
+ * @example =TAPELINE.ACUTECHRONIC({420;0;360;300;0;480;240;400;0;380;320;0;500;200;450;0;390;300;0;520;260;430;0;370;340;0;510;250})
+ * @source Exponential form: Williams et al. 2017, Br J Sports Med 51:209-210 (from memory); criticism: Lolli et al. 2019, Br J Sports Med 53:921-922 (as quoted), Impellizzeri et al. 2021, Sports Med 51:581-592 (abstract read).
  */
 export function acuteChronic(loads: any[][], form?: string): number {
   return answer(acuteChronicRatio(daysOf(loads), { form: wordOf(form, forms, "form of the ratio") })).ratio;
@@ -137,6 +149,8 @@ export function acuteChronic(loads: any[][], form?: string): number {
  * @customfunction ACTIONCOUNTS
  * @param counts One whole number for each consecutive day, e.g. D4:D31.
  * @returns A table of labels and counts.
+ * @example =TAPELINE.ACTIONCOUNTS({85;0;60;110;0;140;30})
+ * @source Common practice, no source.
  */
 export function actionCounts(counts: any[][]): any[][] {
   const summary = answer(actionCountsOf(daysOf(counts)));

@@ -13,6 +13,8 @@ import { cautionLines, labelled, part, rowByRow, withLimits } from "./spill";
  * @param threshold Velocity of a maximal lift in m/s, e.g. 0.3, or bench press, back squat, deadlift or prone bench pull.
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @returns Maximum, lower and upper limit, in the unit of the loads, side by side.
+ * @example =TAPELINE.VELOCITYMAX({40,60,80},{0.92,0.68,0.43},"back squat")
+ * @source Gonzalez-Badillo & Sanchez-Medina 2010, Int J Sports Med 31:347-352 (from memory).
  */
 export function velocityMax(loads: any[][], velocities: any[][], threshold: any, confidence?: any): any[][] {
   const options = { minimumVelocityThreshold: thresholdOf(threshold), confidence: confidenceOf(confidence) };
@@ -30,6 +32,8 @@ export function velocityMax(loads: any[][], velocities: any[][], threshold: any,
  * @param threshold Velocity of a maximal lift in m/s, e.g. 0.3, or bench press, back squat, deadlift or prone bench pull.
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @returns A table of labels and values; loads in the unit given, velocities in m/s.
+ * @example =TAPELINE.LOADVELOCITY({40,60,70,80},{0.92,0.68,0.57,0.43},0.3)
+ * @source Gonzalez-Badillo & Sanchez-Medina 2010, Int J Sports Med 31:347-352 (from memory).
  */
 export function loadVelocity(loads: any[][], velocities: any[][], threshold: any, confidence?: any): any[][] {
   const profile = answer(

@@ -50,6 +50,8 @@ const shiftOf = (name: unknown): SessionShift => wordOf(name, shifts, "treatment
  * @param [confidence] Share of certainty, e.g. 0.9; 0.95 when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns A table of labels, values and limits; errors in the unit of the results or in percent.
+ * @example =TAPELINE.RELIABILITY({31.2,31.9;28.4,28.1;35,35.8;30.3,29.7;33.1,33.6})
+ * @source Hopkins 2000, Sports Med 30:1-15 (from memory).
  */
 export function reliability(results: any[][], confidence?: any, zeros?: string): any[][] {
   const all = resultsOf(results, zeros);
@@ -99,6 +101,8 @@ export function reliability(results: any[][], confidence?: any, zeros?: string):
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns Typical error, lower and upper limit in the unit of the results, side by side.
+ * @example =TAPELINE.TYPICALERROR({31.2,31.9;28.4,28.1;35,35.8;30.3,29.7;33.1,33.6})
+ * @source Hopkins 2000, Sports Med 30:1-15 (from memory).
  */
 export function typicalError(results: any[][], shift?: string, confidence?: any, zeros?: string): any[][] {
   const options = { confidence: confidenceOf(confidence), sessionShift: shiftOf(shift) };
@@ -113,6 +117,8 @@ export function typicalError(results: any[][], shift?: string, confidence?: any,
  * @param [shift] What becomes of a shift all athletes share: removed (when left out) or kept in the error.
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @returns Typical error, lower and upper limit in percent, side by side.
+ * @example =TAPELINE.TYPICALERROR.PERCENT({31.2,31.9;28.4,28.1;35,35.8;30.3,29.7;33.1,33.6})
+ * @source Hopkins 2000, Sports Med 30:1-15 (from memory).
  */
 export function typicalErrorPercent(results: any[][], shift?: string, confidence?: any): any[][] {
   const options = { confidence: confidenceOf(confidence), sessionShift: shiftOf(shift) };
@@ -126,6 +132,8 @@ export function typicalErrorPercent(results: any[][], shift?: string, confidence
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns Typical error, lower and upper limit in the unit of the results, side by side.
+ * @example =TAPELINE.TYPICALERROR.GAPS({31.2,31.9,32.2;28.4,28.1,28.9;35,35.8,35.5;30.3,29.7,30.6;33.1,33.6,33.2})
+ * @source Patterson & Thompson 1971, Biometrika 58:545-554 (from memory); same numbers as lmer in R.
  */
 export function typicalErrorWithGaps(results: any[][], confidence?: any, zeros?: string): any[][] {
   return [
@@ -147,6 +155,8 @@ const iccForms: Words<string> = ["3,1", ...Object.keys(icc).filter((form) => for
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns Correlation (up to 1), lower and upper limit, side by side.
+ * @example =TAPELINE.ICC({31.2,31.9;28.4,28.1;35,35.8;30.3,29.7;33.1,33.6})
+ * @source Shrout & Fleiss 1979, Psychol Bull 86:420-428; McGraw & Wong 1996, Psychol Methods 1:30-46.
  */
 export function intraclass(results: any[][], form?: string, confidence?: any, zeros?: string): any[][] {
   const options = {
@@ -165,6 +175,8 @@ const averages: Words<"mean" | "rootMeanSquare"> = ["mean", "rootMeanSquare"];
  * @param results A row for each athlete, a column for each trial or session, e.g. C4:E29.
  * @param [average] mean (when left out) or rootMeanSquare.
  * @returns Coefficient of variation in percent, e.g. 2.4.
+ * @example =TAPELINE.WITHINCV({31.2,31.9,32.2;28.4,28.1,28.9;35,35.8,35.5;30.3,29.7,30.6;33.1,33.6,33.2})
+ * @source Mean: textbook; rootMeanSquare: Gluer et al. 1995, Osteoporos Int 5:262-270 (from memory).
  */
 export function withinVariation(results: any[][], average?: string): number {
   const rows = trialRowsOf(results);
@@ -182,6 +194,8 @@ export function withinVariation(results: any[][], average?: string): number {
  * @param trials A row for each athlete (and side), a column for each trial of one day, e.g. C4:E29.
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @returns Noise, lower and upper limit in percent, side by side.
+ * @example =TAPELINE.TRIALNOISE({171,174,168;150,152,151;160,163,161})
+ * @source Hopkins 2000, Sports Med 30:1-15 (from memory).
  */
 export function trialNoise(trials: any[][], confidence?: any): any[][] {
   const noise = answer(trialNoiseOf(trialRowsOf(trials), { confidence: confidenceOf(confidence) }));
@@ -196,6 +210,8 @@ export function trialNoise(trials: any[][], confidence?: any): any[][] {
  * @param [confidence] Share of certainty of the limits, e.g. 0.9; 0.95 when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns A table: sessions, mean change and typical error with their limits, in the unit of the results.
+ * @example =TAPELINE.SESSIONPAIRS({31.2,31.9,32.2;28.4,28.1,28.9;35,35.8,35.5;30.3,29.7,30.6;33.1,33.6,33.2})
+ * @source Hopkins 2000, Sports Med 30:1-15 (from memory).
  */
 export function sessionPairs(results: any[][], confidence?: any, zeros?: string): any[][] {
   const pairs = consecutiveSessions(resultsOf(results, zeros), { confidence: confidenceOf(confidence) });
@@ -227,6 +243,8 @@ const agreementMethods: Words<AgreementLimitsMethod> = ["exact", "1999", "1986"]
  * @param [confidence] Share of certainty of the confidence limits, e.g. 0.9; 0.95 when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns A table of labels, values and limits, in the unit of the results, or ratios without unit.
+ * @example =TAPELINE.AGREEMENT({31.2;28.4;35;30.3;33.1},{31.9;28.1;35.8;29.7;33.6})
+ * @source Bland & Altman 1986, Lancet 1:307-310; 1999, Stat Methods Med Res 8:135-160; exact: Carkeet 2015, Optom Vis Sci 92:e71-e80 (from memory).
  */
 export function agreement(
   first: any[][],
@@ -268,6 +286,8 @@ const spreads: Words<SpreadKind> = ["true", "observed", "ofMeans"];
  * @param [spread] With several sessions: true (when left out), observed (noise is in it) or ofMeans.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns Change in the unit of the results, e.g. 1.1.
+ * @example =TAPELINE.WORTHWHILECHANGE({31.2,31.9;28.4,28.1;35,35.8;30.3,29.7;33.1,33.6})
+ * @source Hopkins 2004, Sportscience 8:1-7 (from memory).
  */
 export function worthwhileChange(results: any[][], share?: any, spread?: any, zeros?: string): number {
   const rows = resultsOf(results, zeros);
@@ -292,6 +312,8 @@ function observedSpread(scores: readonly (number | null)[]): Result<number> {
  * @param [confidence] Share of certainty, e.g. 0.9; 0.95 when left out.
  * @param [degreesOfFreedom] Of the typical error, (athletes - 1) (sessions - 1), e.g. 19; none when left out.
  * @returns Change in the unit of the test, e.g. 4.2.
+ * @example =TAPELINE.DETECTABLECHANGE({0.6;1.5})
+ * @source Weir 2005, J Strength Cond Res 19:231-240 (from memory).
  */
 export function detectableChange(errors: any[][], confidence?: any, degreesOfFreedom?: any): any[][] {
   const certainty = confidenceOf(confidence);

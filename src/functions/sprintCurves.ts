@@ -15,6 +15,8 @@ const residuals: Words<"distance" | "time"> = ["distance", "time"];
  * @param times Times at the gates since the start in s, a row for each athlete, e.g. C4:H29.
  * @param [residualsIn] What the fit brings nearest: distance (when left out, the usual choice) or time.
  * @returns Maximal velocity V in m/s, time constant tau in s and initial acceleration in m/s^2, side by side.
+ * @example =TAPELINE.SPRINTCURVE({5,10,20,30},{1.35,2.08,3.4,4.66})
+ * @source Furusawa, Hill & Parkinson 1927; Samozino et al. 2016, Scand J Med Sci Sports 26:648-658 (abstract read).
  */
 export function sprintCurve(distances: any[][], times: any[][], residualsIn?: string): any[][] {
   const fitted = wordOf(residualsIn, residuals, "kind of residuals");
@@ -40,6 +42,8 @@ export function sprintCurve(distances: any[][], times: any[][], residualsIn?: st
  * @param masses Body masses in kg, e.g. B4:B29.
  * @param [statures] Body heights in m, e.g. 1.78 or A4:A29; without them air resistance is left out.
  * @returns Force F0 in N/kg, velocity V0 in m/s, power in W/kg, highest ratio of forces in percent and its decrease in percentage points per m/s, side by side.
+ * @example =TAPELINE.FORCEVELOCITY({5,10,20,30},{1.35,2.08,3.4,4.66},66,1.75)
+ * @source Samozino et al. 2016, Scand J Med Sci Sports 26:648-658 (abstract read).
  */
 export function forceVelocity(distances: any[][], times: any[][], masses: any[][], statures?: any[][]): any[][] {
   const athletes = { times: measured(times), distances: measured(distances), masses: measured(masses) };

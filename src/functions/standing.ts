@@ -39,6 +39,8 @@ const tieRules: Words<TieRule> = ["competition", "average"];
  * @param [step] Step of the instrument in the unit of the scores, e.g. 0.01; scores of the same step are equal. None when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns One rank beside each score, from 1.
+ * @example =TAPELINE.SQUADRANK({31.2;28.4;35;30.3;33.1})
+ * @source Textbook; same as rank in R.
  */
 export function squadRank(scores: any[][], better?: string, ties?: string, step?: any, zeros?: string): any[][] {
   const options = { ...readingOf(better, step), ties: wordOf(ties, tieRules, "rule for ties") };
@@ -55,6 +57,8 @@ export function squadRank(scores: any[][], better?: string, ties?: string, step?
  * @param [step] Step of the instrument in the unit of the scores, e.g. 0.01; scores of the same step are equal. None when left out.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns One percentile beside each score, 0 to 100.
+ * @example =TAPELINE.PERCENTILERANK({31.2;28.4;35;30.3;33.1})
+ * @source Textbook; midrank is Hazen's.
  */
 export function percentileRank(scores: any[][], better?: string, method?: string, step?: any, zeros?: string): any[][] {
   const options = { ...readingOf(better, step), method: wordOf(method, percentileMethods, "kind of percentile rank") };
@@ -62,13 +66,15 @@ export function percentileRank(scores: any[][], better?: string, method?: string
 }
 
 /**
- * z score of each athlete, distance from the squad's mean in standard deviations (STDEV.S), best highest. Needs three scores; empty
+ * The z score of each athlete, distance from the squad's mean in standard deviations (STDEV.S), best highest. Needs three scores; empty
  * cells stay empty.
  * @customfunction ZSCORE
  * @param scores One score for each athlete in one unit, e.g. C4:C29.
  * @param [better] Which scores are better: higher (when left out) or lower.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns One z score beside each score, without unit, e.g. -0.6.
+ * @example =TAPELINE.ZSCORE({31.2;28.4;35;30.3;33.1})
+ * @source Textbook.
  */
 export function zScore(scores: any[][], better?: string, zeros?: string): any[][] {
   return inPlaces(scores, answer(zScores(scoresOf(scores, zeros), { direction: directionOf(better) })));
@@ -81,6 +87,8 @@ export function zScore(scores: any[][], better?: string, zeros?: string): any[][
  * @param [better] Which scores are better: higher (when left out) or lower.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns One T score beside each score, without unit, e.g. 44.
+ * @example =TAPELINE.TSCORE({4.62;4.81;4.55;4.7;4.66},"lower")
+ * @source Textbook.
  */
 export function tScore(scores: any[][], better?: string, zeros?: string): any[][] {
   return inPlaces(scores, answer(tScores(scoresOf(scores, zeros), { direction: directionOf(better) })));
@@ -94,6 +102,8 @@ export function tScore(scores: any[][], better?: string, zeros?: string): any[][
  * @param [better] Which scores are better: higher (when left out) or lower.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns One modified z score beside each score, without unit, e.g. 1.2.
+ * @example =TAPELINE.ZSCORE.MODIFIED({31.2;28.4;35;30.3;52.1})
+ * @source Iglewicz & Hoaglin 1993, How to Detect and Handle Outliers (from memory).
  */
 export function modifiedZScore(scores: any[][], better?: string, zeros?: string): any[][] {
   return inPlaces(scores, answer(modifiedZScores(scoresOf(scores, zeros), { direction: directionOf(better) })));
@@ -108,6 +118,8 @@ export function modifiedZScore(scores: any[][], better?: string, zeros?: string)
  * @param [better] For each test higher or lower, e.g. C3:G3; higher where left out or empty.
  * @param [zeros] What a 0 is: missing (when left out) or value.
  * @returns One composite beside each athlete's row, in standard deviations.
+ * @example =TAPELINE.COMPOSITE({31.2,4.62;28.4,4.81;35,4.55;30.3,4.7},{2,1},{"higher","lower"})
+ * @source Mean of z scores as a total score, Turner et al. 2019, Strength Cond J 41(6):91-101 (from memory).
  */
 export function composite(scores: any[][], weights?: any[][], better?: any[][], zeros?: string): any[][] {
   const rows = values(scored(scores, zeros));

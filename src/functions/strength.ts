@@ -26,6 +26,8 @@ const roundingOf = (name: unknown): LoadRounding => wordOf(name, roundings, "way
  * @param [equation] epley (when left out), brzycki, brzyckiDecimal, lander, lombardi, mayhew, oConner or wathan.
  * @param [reserve] Repetitions left in reserve, e.g. E4:E29; 0 when left out or empty.
  * @returns Estimated maximum in the unit of the loads, e.g. 93.3.
+ * @example =TAPELINE.ONEREPMAX({80;72.5},{5;3})
+ * @source Each equation's own, e.g. Epley 1985, Brzycki 1993, JOPERD 64:88-90 (as quoted by secondary pages).
  */
 export function oneRepMax(loads: any[][], repetitions: any[][], equation?: string, reserve?: any[][]): any[][] {
   const name = equationOf(equation);
@@ -48,6 +50,8 @@ export function oneRepMax(loads: any[][], repetitions: any[][], equation?: strin
  * @param [equation] epley (when left out), brzycki, brzyckiDecimal, lander, lombardi, mayhew, oConner or wathan.
  * @param [reserve] Repetitions to leave in reserve, e.g. 2; 0 when left out or empty.
  * @returns Load in the unit of the maxima, e.g. 85.7.
+ * @example =TAPELINE.LOADFORREPS(100,{3,5,8})
+ * @source Each equation's own, solved for the load; Nuzzo et al. 2024, Sports Med 54:303-321 (abstract read) on how much lifters differ.
  */
 export function loadForReps(maximums: any[][], repetitions: any[][], equation?: string, reserve?: any[][]): any[][] {
   const name = equationOf(equation);
@@ -67,6 +71,8 @@ export function loadForReps(maximums: any[][], repetitions: any[][], equation?: 
  * @customfunction PERCENTFORREPS
  * @param repetitions Repetitions planned, 1 to 15, e.g. C4:C9.
  * @returns Percent of the maximum, e.g. 87.
+ * @example =TAPELINE.PERCENTFORREPS({3;5;8})
+ * @source Training-load chart of the NSCA (as quoted by secondary pages).
  */
 export function percentForReps(repetitions: any[][]): any[][] {
   return cellByCell({ repetitions: measured(repetitions) }, (set) =>
@@ -84,6 +90,8 @@ export function percentForReps(repetitions: any[][]): any[][] {
  * @param [rule] down (never above the target, when left out) or nearest.
  * @param [pairs] How many pairs of each plate, e.g. L2:L8; as many as needed when left out or where a dash stands.
  * @returns Bar and plates together, in the unit of the bar, e.g. 82.5.
+ * @example =TAPELINE.BARLOAD({63;81.2},20,{25;20;15;10;5;2.5;1.25})
+ * @source Bounded subset sum; rounding down is common practice, no source.
  */
 export function barLoad(targets: any[][], bar: any, plates: any[][], rule?: string, pairs?: any[][]): any[][] {
   const rack = rackOf(bar, plates, rule, pairs);
@@ -101,6 +109,8 @@ export function barLoad(targets: any[][], bar: any, plates: any[][], rule?: stri
  * @param [rule] down (never above the target, when left out) or nearest.
  * @param [pairs] How many pairs of each plate, e.g. L2:L8; as many as needed when left out or where a dash stands.
  * @returns Plate weights side by side, e.g. 25, 5, 1.25; an empty cell for the bare bar.
+ * @example =TAPELINE.BARPLATES(81.2,20,{25;20;15;10;5;2.5;1.25})
+ * @source Bounded subset sum; rounding down is common practice, no source.
  */
 export function barPlates(target: any, bar: any, plates: any[][], rule?: string, pairs?: any[][]): any[][] {
   const wish = numberOf(target, "target load");
@@ -127,6 +137,8 @@ function rackOf(bar: unknown, plates: any[][], rule: unknown, pairs: any[][] | u
  * @param weights Weights of the dumbbells you own in the same unit, e.g. K2:K20.
  * @param [rule] down (never above the target, when left out) or nearest.
  * @returns Weight of the dumbbell, in the unit of the targets, e.g. 22.5.
+ * @example =TAPELINE.DUMBBELL({17.3;23.9},{10;12.5;15;17.5;20;22.5;25})
+ * @source Rounding down is common practice, no source.
  */
 export function dumbbell(targets: any[][], weights: any[][], rule?: string): any[][] {
   const owned = trialsOf(weights).filter((weight) => weight !== null);
@@ -143,6 +155,8 @@ export function dumbbell(targets: any[][], weights: any[][], rule?: string): any
  * @param strengths Maxima in kg, or forces in N, e.g. C4:C29.
  * @param masses Body masses of the same week in kg, e.g. D4:D29.
  * @returns Strength per kg of body mass, e.g. 1.5.
+ * @example =TAPELINE.RELATIVESTRENGTH({95;102},{66;71})
+ * @source A ratio.
  */
 export function relativeStrength(strengths: any[][], masses: any[][]): any[][] {
   return cellByCell({ strength: measured(strengths), "body mass": measured(masses) }, (athlete) =>
@@ -158,6 +172,8 @@ export function relativeStrength(strengths: any[][], masses: any[][]): any[][] {
  * @param masses Body masses of the same week in kg, e.g. D4:D29.
  * @param [exponent] From 0 to 1, e.g. 0.67 (when left out).
  * @returns Scaled strength in kg per kg to that power, e.g. 6.5.
+ * @example =TAPELINE.ALLOMETRICSTRENGTH({95;102},{66;71})
+ * @source Jaric 2002, Sports Med 32:615-631 (from memory).
  */
 export function allometricStrength(strengths: any[][], masses: any[][], exponent?: any): any[][] {
   const power = numberOf(exponent, "exponent", 0.67);

@@ -17,6 +17,8 @@ const sound = `
  * @param digits How many digits to keep; all if omitted.
  * @param others More single values.
  * @returns The mean, in the unit of the cells.
+ * @example =TAPELINE.RANGE.MEAN({1;2})
+ * @source Textbook.
  */
 export function rangeMean(values: unknown[][], digits?: number, others?: number[]): number {
   return values.length + (digits ?? 0) + (others ?? []).length;
@@ -151,6 +153,9 @@ const traps: [trap: string, find: string, put: string, message: RegExp][] = [
   ["@supportSync", " * @returns", " * @supportSync\n * @returns", /@supportSync is not used/],
   ["no @returns", " * @returns The mean, in the unit of the cells.\n", "", /needs @returns/],
   ["a type in @returns", "@returns The", "@returns {number} The", /@returns must carry no/],
+  ["no example", " * @example =TAPELINE.RANGE.MEAN({1;2})\n", "", /needs @example =TAPELINE.RANGE.MEAN/],
+  ["an example of another function", "TAPELINE.RANGE.MEAN", "TAPELINE.MEAN", /needs @example =TAPELINE.RANGE.MEAN/],
+  ["no source", " * @source Textbook.\n", "", /needs @source/],
   ["no return type", "[]): number {", "[]) {", /must declare what it returns/],
   ["a promise", "[]): number {", "[]): Promise<number> {", /must declare what it returns/],
   ["nothing returned", "[]): number {", "[]): void {", /must declare what it returns/],
@@ -167,7 +172,7 @@ describe("the build refuses", () => {
 
   test("the same id in two files", () => {
     const files = ["first.ts", "second.ts"].map((file) => ({ file, text: sound }));
-    expect(() => describeFunctions(files)).toThrow("second.ts:10: the id RANGE.MEAN is taken by another function.");
+    expect(() => describeFunctions(files)).toThrow("second.ts:12: the id RANGE.MEAN is taken by another function.");
   });
 
   test("with every problem of every file in one message, each with its line", () => {
@@ -175,11 +180,11 @@ describe("the build refuses", () => {
       { file: "first.ts", text: sound.replace("RANGE.MEAN", "CV").replace("digits?: number", "digits = 2") },
       { file: "second.ts", text: sound.replace("export ", "") },
     ];
-    expect(() => describeFunctions(files)).toThrow(/first\.ts:10: .*"CV".*first\.ts:10: .*"digits".*second\.ts:10:/s);
+    expect(() => describeFunctions(files)).toThrow(/first\.ts:12: .*"CV".*first\.ts:12: .*"digits".*second\.ts:12:/s);
   });
 
   test("what the platform's generator itself refuses or reads otherwise", () => {
-    const twice = `${sound}\n${sound.replace("RANGE.MEAN", "OTHER.MEAN")}`;
+    const twice = `${sound}\n${sound.replaceAll("RANGE.MEAN", "OTHER.MEAN")}`;
     expect(() => describeText(twice)).toThrow(/Duplicate function name: rangeMean/);
   });
 });
@@ -229,7 +234,7 @@ describe("in the build", () => {
   test("functions.json and the associations name the same ids", () => {
     writeFileSync(join(folder, "index.ts"), "// the index\n");
     writeFileSync(join(folder, "range.ts"), sound);
-    writeFileSync(join(folder, "other.ts"), sound.replace("RANGE.MEAN", "OTHER.MEAN"));
+    writeFileSync(join(folder, "other.ts"), sound.replaceAll("RANGE.MEAN", "OTHER.MEAN"));
     const { code, emitted, watched } = load();
     const described = JSON.parse(emitted["functions.json"] ?? "").functions.map(({ id }: { id: string }) => id);
     const associated = [...code.matchAll(/associate\("(.+?)"/g)].map(([, id]) => id);

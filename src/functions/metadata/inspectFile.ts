@@ -69,6 +69,7 @@ export function inspectFile({ file, text }: FunctionFile): { functions: ReadFunc
       ...commentProblems(declaration),
       ...declaration.parameters.flatMap((parameter, index) => parameterProblems(declaration, parameter, index)),
       ...returnProblems(declaration),
+      ...referenceProblems(declaration, id),
     ]) {
       problems.push(`${place}: ${exportName || "function"}: ${problem}`);
     }
@@ -179,6 +180,18 @@ function returnProblems(declaration: ts.FunctionDeclaration): string[] {
     ...(isRead && (types.length === 1 || types.every(({ depth }) => depth === 0))
       ? []
       : ["must declare what it returns: number, string, boolean, any or unknown, or a [][] of one of these."]),
+  ];
+}
+
+/** What the reference in the pane needs beside what Excel shows. */
+function referenceProblems(declaration: ts.FunctionDeclaration, id: string): string[] {
+  const said = (name: string) =>
+    plainText(ts.getJSDocTags(declaration).find((tag) => tag.tagName.text === name)?.comment);
+  return [
+    ...(said("example").startsWith(`=TAPELINE.${id}(`)
+      ? []
+      : [`needs @example =TAPELINE.${id}(..) with its values in it, so that it works in any workbook.`]),
+    ...(said("source") === "" ? ["needs @source: where the method comes from."] : []),
   ];
 }
 
