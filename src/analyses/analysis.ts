@@ -2,6 +2,7 @@ import type { z } from "zod";
 import type { Result } from "../engine/result";
 import type { ColumnUse } from "../reading/columns";
 import type { MeasureKey } from "../reading/measures";
+import type { Remark } from "../reading/readResults";
 import type { TestResult } from "../reading/testResult";
 import type { Background } from "../store/background";
 
@@ -28,11 +29,15 @@ export type Analysis<Settings extends z.ZodObject, Gives extends z.ZodObject> = 
   readonly gives: Gives;
   /** The field that says whose row it is. */
   readonly rowKey: keyof z.output<Gives> & string;
-  /** @param background what the workbook says about athletes and tests; empty where nothing was set up. */
+  /**
+   * @param background what the workbook says about athletes and tests; empty where nothing was set up.
+   * @param occasion the day and what the reading had to say; left out where neither matters.
+   */
   readonly compute: (
     results: readonly TestResult[],
     settings: z.output<Settings>,
     background: Background,
+    occasion?: Occasion,
   ) => Result<Answer<z.output<Gives>>>;
   readonly chart: {
     readonly kind: "bar" | "line" | "scatter";
@@ -58,8 +63,18 @@ export type Analysis<Settings extends z.ZodObject, Gives extends z.ZodObject> = 
   };
 };
 
+/** What an answer may depend on beside the results. */
+export type Occasion = {
+  /** ISO day on which is asked. */
+  readonly today: string;
+  /** What the reading says of cells it left out or changed. */
+  readonly remarks: readonly Remark[];
+};
+
 export type Answer<Row> = {
   readonly rows: readonly Row[];
+  /** Columns that follow from the data and cannot be declared beforehand, such as one for each quality. */
+  readonly moreColumns?: readonly MoreColumn[];
   /** The answer in plain words, most important first. */
   readonly summary: readonly string[];
   /** Cautions this answer calls for, beyond the analysis' own. */
@@ -70,6 +85,16 @@ export type Answer<Row> = {
   readonly leftOut: readonly CellRemark[];
   /** Results to look at again, each with its reason in words: marked on the coach's sheet if they ask for it. */
   readonly marks?: readonly CellRemark[];
+};
+
+/** Stands after the declared columns, before the quiet ones. */
+export type MoreColumn = {
+  readonly key: string;
+  readonly heading: string;
+  readonly meaning: string;
+  readonly format: string;
+  /** One for each of the answer's rows, in their order. */
+  readonly values: readonly (number | null)[];
 };
 
 /** A cell of the coach's sheet (`TestResult.cell`) and what is to be said of it. */

@@ -4,10 +4,10 @@ import type { ColumnUse } from "../reading/columns";
 import { isMeasureKey, measureOf, seriesName } from "../reading/measures";
 import type { Reading } from "../reading/readResults";
 import type { TestResult } from "../reading/testResult";
-import type { Background } from "../store/background";
-import type { Answer, AnyAnalysis } from "./analysis";
+import { type Background, memberCalled } from "../store/background";
+import type { Answer, AnyAnalysis, Occasion } from "./analysis";
 import type { FieldMeta } from "./fields";
-import type { Report, ReportChart, ReportColumn, ReportValue } from "./report";
+import type { Report, ReportChart, ReportColumn, ReportTable, ReportValue } from "./report";
 
 export type Asked = {
   readonly analysis: AnyAnalysis;
@@ -30,14 +30,18 @@ export function describe(asked: Asked): Result<Report> {
   const { analysis, reading, test, background } = asked;
   const missing = missingNeeds(asked);
   if (missing) return refuse(missing);
-  const results = reading.results.filter(
-    (result) => analysis.tests === "all" || seriesName(result.test, result.measure) === test,
+  const results = withRoles(
+    reading.results.filter((result) => analysis.tests === "all" || seriesName(result.test, result.measure) === test),
+    background,
   );
   const settings = analysis.settings.parse(asked.settings);
-  const computed = analysis.compute(results, settings, background) as Result<Answer<Record<string, ReportValue>>>;
+  const occasion: Occasion = { today: asked.date, remarks: reading.remarks };
+  const computed = analysis.compute(results, settings, background, occasion) as Result<
+    Answer<Record<string, ReportValue>>
+  >;
   if (!computed.ok) return computed;
   const answer = computed.value;
-  const columns = columnsOf(analysis.gives, commonUnit(results), decimalsOf(results.map((result) => result.value)));
+  const { columns, rows } = tableOf(analysis.gives, answer, results);
   const remarks = reading.remarks.filter((remark) => remark.leftOut);
   return ok({
     analysis: analysis.id,
@@ -48,7 +52,7 @@ export function describe(asked: Asked): Result<Report> {
       name: tableName(analysis.id),
       rowKey: analysis.rowKey,
       columns,
-      rows: answer.rows.map((row) => columns.map((column) => row[column.key] ?? null)),
+      rows,
     },
     chart: chartOf(analysis),
     cautions: [...answer.cautions, ...analysis.cautions],
@@ -72,6 +76,31 @@ function chartOf({ chart }: AnyAnalysis): ReportChart {
   };
 }
 
+/** Results with the athlete's role from the squad where the sheet says none. */
+const withRoles = (results: readonly TestResult[], background: Background): TestResult[] =>
+  results.map((result) =>
+    result.group === null ? { ...result, group: memberCalled(background, result.athlete)?.role ?? null } : result,
+  );
+
+/** Columns and rows of the answer: declared columns, those that follow from the data, and quiet ones last. */
+function tableOf(
+  gives: z.ZodObject,
+  { rows, moreColumns = [] }: Answer<Record<string, ReportValue>>,
+  results: readonly TestResult[],
+): Pick<ReportTable, "columns" | "rows"> {
+  const declared = columnsOf(gives, commonUnit(results), decimalsOf(results.map(({ value }) => value)))
+    .filter(({ key }) => !metaOf(gives.shape[key]).whereSaid || rows.some((row) => (row[key] ?? "") !== ""))
+    .map((column) => ({ column, values: rows.map((row) => row[column.key] ?? null) }));
+  const more = moreColumns.map(({ values, ...column }) => ({ column, values }));
+  const quietFrom = declared.findIndex(({ column }) => column.quiet);
+  const end = quietFrom < 0 ? declared.length : quietFrom;
+  const all = [...declared.slice(0, end), ...more, ...declared.slice(end)];
+  return {
+    columns: all.map(({ column }) => column),
+    rows: rows.map((_, index) => all.map(({ values }) => values[index] ?? null)),
+  };
+}
+
 /** The unit that all results share; null where they differ or have none. */
 function commonUnit(results: readonly TestResult[]): string | null {
   const units = new Set(results.map(({ unit }) => unit));
@@ -81,8 +110,7 @@ function commonUnit(results: readonly TestResult[]): string | null {
 /** The columns of an analysis' answer, quiet ones last. */
 export function columnsOf(gives: z.ZodObject, unit: string | null, decimals: number): ReportColumn[] {
   const columns = Object.entries(gives.shape).map(([key, field]): ReportColumn => {
-    const meta = (field as z.ZodType).meta() as FieldMeta | undefined;
-    if (!meta) throw new Error(`The field ${key} has no label and meaning.`);
+    const meta = metaOf(field);
     const shownUnit = meta.unit === "as measured" ? unit : meta.unit;
     const format = formatOf(meta.format, decimals);
     return {
@@ -94,6 +122,12 @@ export function columnsOf(gives: z.ZodObject, unit: string | null, decimals: num
     };
   });
   return [...columns.filter((column) => !column.quiet), ...columns.filter((column) => column.quiet)];
+}
+
+function metaOf(field: unknown): FieldMeta {
+  const meta = (field as z.ZodType).meta() as FieldMeta | undefined;
+  if (!meta) throw new Error("A field of an analysis has no label and meaning.");
+  return meta;
 }
 
 function formatOf(format: string | undefined, decimals: number): string | undefined {
@@ -140,5 +174,7 @@ const useWords: Readonly<Record<ColumnUse, string>> = {
   unit: "the unit",
   date: "the date",
   group: "the role or group",
+  bodyMass: "the body mass",
+  stature: "the stature",
   none: "nothing",
 };

@@ -58,10 +58,6 @@ export const signedIndex = (label: string, meaning: string) =>
 export const quantity = (label: string, meaning: string, unit: string, format: string) =>
   described(z.number().nullable(), { label, meaning, unit, format });
 
-/** A place in the squad, 1 for the best. */
-export const place = (label: string, meaning: string) =>
-  described(z.number().int().nullable(), { label, meaning, format: "0" });
-
 /** A column that only serves the chart; it is written last and in grey. */
 export const forChart = (label: string, meaning: string) =>
   described(z.number().nullable(), { label, meaning, unit: "%", format: "+0.0;-0.0;0.0", quiet: true });
@@ -82,15 +78,6 @@ export const choice = <const Value extends string>(
   return z.enum(values).default(values[0]).meta({ label, meaning, choices });
 };
 
-export const amount = (
-  label: string,
-  meaning: string,
-  { unit, low, high, initial }: { unit: string; low: number; high: number; initial: number },
-) => z.number().min(low).max(high).default(initial).meta({ label, meaning, unit });
-
-export const share = (label: string, meaning: string, low: number, high: number, initial: number) =>
-  amount(label, meaning, { unit: "%", low, high, initial });
-
 /** A number in a unit, from `low` to `high`. */
 export const amount = (
   label: string,
@@ -98,6 +85,9 @@ export const amount = (
   unit: string,
   { low, high, initial }: { readonly low: number; readonly high: number; readonly initial: number },
 ) => z.number().min(low).max(high).default(initial).meta({ label, meaning, unit });
+
+export const share = (label: string, meaning: string, low: number, high: number, initial: number) =>
+  amount(label, meaning, "%", { low, high, initial });
 
 /* Settings that several analyses share; `testFacts.ts` says what "as set up" comes to. */
 

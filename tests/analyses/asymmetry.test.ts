@@ -5,6 +5,8 @@ import { type AsymmetryRow, asymmetry } from "../../src/analyses/asymmetry/asymm
 import { unwrap } from "../../src/engine/result";
 import { type TestResult, testResult } from "../../src/reading/testResult";
 import { noBackground } from "../../src/store/background";
+import type { BatteryTest } from "../../src/store/battery";
+import { batteryTest } from "./batteryTest";
 
 const squad: readonly TestResult[] = hopTest().flatMap(({ athlete, left, right }) =>
   (["left", "right"] as const).flatMap((side) =>
@@ -71,6 +73,28 @@ describe("asymmetry of one athlete", () => {
     const [row] = answer(results, { direction: "lower" }).rows;
     expect(row).toMatchObject({ left: 2.4, right: 2.6, stronger: "Left" });
     expect(row!.asymmetry).toBeCloseTo((100 * 0.2) / 2.6, 12);
+  });
+
+  it("takes which side is stronger from the battery, and a time as better when shorter without one", () => {
+    const timed = [...trials("left", 2.4, 2.5), ...trials("right", 2.6, 2.7)].map((result) => ({
+      ...result,
+      unit: "s",
+    }));
+    const stronger = (battery: readonly BatteryTest[]) =>
+      unwrap(asymmetry.compute(timed, asymmetry.settings.parse({}), { ...noBackground, battery })).rows[0]!.stronger;
+    expect(stronger([])).toBe("Left");
+    expect(stronger([batteryTest({ test: "", direction: "higher" })])).toBe("Right");
+  });
+
+  it("is that of the athlete's latest day", () => {
+    const earlier = trials("left", 190, 190).map((result) => ({ ...result, date: "2026-08-11" }));
+    const later = [...trials("left", 150, 150), ...trials("right", 140, 140)].map((result) => ({
+      ...result,
+      date: "2026-09-11",
+    }));
+    const { rows, cautions } = answer([...later, ...earlier]);
+    expect(rows[0]).toMatchObject({ left: 150, right: 140, leftTrials: 2 });
+    expect(cautions).toContain("Of several days, each athlete's latest was used.");
   });
 
   it("has no answer with one side missing, and says which", () => {

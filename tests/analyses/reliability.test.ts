@@ -94,4 +94,37 @@ describe("reliability of a test", () => {
     expect(rows.map((row) => row.error === null)).toEqual([false, true]);
     expect(rows[1]!.verdict).toMatch(/^No answer: At least 3 athletes/);
   });
+
+  it("scores each test by its own facts, and says units only where they differ", () => {
+    const results = (unit: string) =>
+      ["2026-08-11", "2026-08-18"].flatMap((date, day) =>
+        [1, 2, 3, 4].flatMap((athlete) => [
+          testResult({
+            athlete: `A${athlete}`,
+            test: "Sprint",
+            date,
+            unit: "s",
+            value: 3 + athlete / 10 + (day * athlete) / 50,
+          }),
+          testResult({ athlete: `A${athlete}`, test: "Sprint", date, unit: "s", attempt: 2, value: 9 }),
+          testResult({ athlete: `A${athlete}`, test: "Jump", date, unit, value: 40 + athlete + (day * athlete) / 5 }),
+          testResult({ athlete: `A${athlete}`, test: "Jump", date, unit, attempt: 2, value: 1 }),
+        ]),
+      );
+    const { rows } = rowsOf(results("cm"), { compare: "sessions" });
+    // The best trial is the lower one of the sprint and the higher one of the jump: the wild second trials play no part.
+    expect(rows.map(({ test, unit, mean }) => ({ test, unit, mean: Number(mean!.toFixed(3)) }))).toEqual([
+      { test: "Sprint", unit: "s", mean: 3.275 },
+      { test: "Jump", unit: "cm", mean: 42.75 },
+    ]);
+    expect(rowsOf(results("s"), { compare: "sessions" }).rows.map(({ unit }) => unit)).toEqual(["", ""]);
+  });
+
+  it("leaves sets with a load out: they are no repeats of one another", () => {
+    const set = (measure: "load" | "repetitions", value: number) =>
+      testResult({ athlete: "A", test: "Squat", measure, value });
+    expect(
+      reliability.compute([set("load", 80), set("repetitions", 5)], reliability.settings.parse({}), noBackground).ok,
+    ).toBe(false);
+  });
 });

@@ -3,6 +3,7 @@ import { percentDifference } from "../../engine/asymmetry/percentDifference";
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { betterIs, choice, count, forChart, measured, percent, scoredBy, share, signedPercent, text } from "../fields";
+import type { TestFacts } from "../testFacts";
 import { compute } from "./compute";
 
 const settings = z.object({
@@ -54,6 +55,8 @@ const gives = z.object({
 });
 
 export type AsymmetrySettings = z.output<typeof settings>;
+/** The settings, with what "as set up" comes to for the test at hand. */
+export type AsymmetryChoices = AsymmetrySettings & Pick<TestFacts, "direction" | "reduction">;
 export type AsymmetryRow = z.output<typeof gives>;
 
 export const asymmetry = defineAnalysis({

@@ -8,8 +8,11 @@ import { trialNoise } from "../../engine/reliability/trialNoise";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
 import { reduceTrials } from "../../engine/trials/reduceTrials";
 import type { TestResult } from "../../reading/testResult";
+import type { Background } from "../../store/background";
 import type { Answer } from "../analysis";
-import type { AsymmetryRow, AsymmetrySettings } from "./asymmetry";
+import { latestDaysNote, ofLatestDays } from "../sessions";
+import { assumedDirection, factsOf, type TestFacts } from "../testFacts";
+import type { AsymmetryChoices, AsymmetryRow, AsymmetrySettings } from "./asymmetry";
 import * as words from "./words";
 
 const confidence = 0.95;
@@ -17,20 +20,29 @@ const confidence = 0.95;
 type Trials = { readonly athlete: string; readonly left: number[]; readonly right: number[] };
 
 /** Each athlete's two scores, their difference, and the difference held against the noise and the coach's threshold. */
-export function compute(results: readonly TestResult[], settings: AsymmetrySettings): Result<Answer<AsymmetryRow>> {
-  const squad = trialsByAthlete(results);
+export function compute(
+  results: readonly TestResult[],
+  settings: AsymmetrySettings,
+  background: Background,
+): Result<Answer<AsymmetryRow>> {
+  const squad = trialsByAthlete(ofLatestDays(results));
   if (squad.length === 0) return refuse(tooFew("athletes with a result", 1, 0));
+  const facts = factsOf(results[0]!, settings, background);
+  const choices: AsymmetryChoices = { ...settings, direction: facts.direction, reduction: facts.reduction };
   const group = valueOr(trialNoise(squad.flatMap(bothSides), { confidence }), null);
-  const limits = limitsFor(squad, settings);
-  const rows = squad.map((trials, index) => judge(trials, settings, limits[index]!)).sort(largestFirst);
+  const limits = limitsFor(squad, choices);
+  const rows = squad.map((trials, index) => judge(trials, choices, limits[index]!)).sort(largestFirst);
   return ok({
     rows,
-    summary: words.summary(rows, settings, group),
-    cautions: words.cautions(rows, settings, group),
-    method: words.method(settings),
+    summary: words.summary(rows, choices, group),
+    cautions: [...words.cautions(rows, choices, group), ...notesOf(results, facts)],
+    method: words.method(choices),
     leftOut: [],
   });
 }
+
+const notesOf = (results: readonly TestResult[], facts: TestFacts): string[] =>
+  [latestDaysNote(results), assumedDirection(facts)].filter((note) => note !== null);
 
 const bothSides = ({ left, right }: Trials): readonly (readonly number[])[] => [left, right];
 
@@ -45,7 +57,7 @@ function trialsByAthlete(results: readonly TestResult[]): Trials[] {
   return [...squad.values()];
 }
 
-function judge(trials: Trials, settings: AsymmetrySettings, noise: number | null): AsymmetryRow {
+function judge(trials: Trials, settings: AsymmetryChoices, noise: number | null): AsymmetryRow {
   const left = scoreOf(trials.left, settings);
   const right = scoreOf(trials.right, settings);
   const row = {
@@ -74,17 +86,17 @@ function judge(trials: Trials, settings: AsymmetrySettings, noise: number | null
   };
 }
 
-function scoreOf(trials: readonly number[], { reduction, direction }: AsymmetrySettings): number | null {
+function scoreOf(trials: readonly number[], { reduction, direction }: AsymmetryChoices): number | null {
   return valueOr(reduceTrials(trials, { reduction, direction }), null)?.score ?? null;
 }
 
-function strongerSide(left: number, right: number, { direction }: AsymmetrySettings): string {
+function strongerSide(left: number, right: number, { direction }: AsymmetryChoices): string {
   if (left === right) return words.even;
   return right > left === (direction === "higher") ? words.right : words.left;
 }
 
 /** For each athlete the size that noise alone explains, in percent of the larger side; null where it is not known. */
-function limitsFor(squad: readonly Trials[], { noise, reduction }: AsymmetrySettings): (number | null)[] {
+function limitsFor(squad: readonly Trials[], { noise, reduction }: AsymmetryChoices): (number | null)[] {
   if (noise === "variability") {
     return squad.map(({ left, right }) => valueOr(limbVariability(left, right), null)?.limit ?? null);
   }

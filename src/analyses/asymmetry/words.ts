@@ -1,13 +1,13 @@
 import type { AsymmetryVerdict } from "../../engine/asymmetry/judgeAsymmetry";
 import type { TrialNoise } from "../../engine/reliability/trialNoise";
 import { fewestTrials } from "../../engine/trials/reduction";
-import type { AsymmetryRow, AsymmetrySettings } from "./asymmetry";
+import type { AsymmetryChoices, AsymmetryRow } from "./asymmetry";
 
 export const left = "Left";
 export const right = "Right";
 export const even = "Even";
 
-export function verdict(code: AsymmetryVerdict, { threshold }: AsymmetrySettings): string {
+export function verdict(code: AsymmetryVerdict, { threshold }: AsymmetryChoices): string {
   switch (code) {
     case "beyondNoiseAndThreshold":
       return `Beyond noise, above ${threshold} %`;
@@ -24,7 +24,7 @@ export function verdict(code: AsymmetryVerdict, { threshold }: AsymmetrySettings
 
 export function sideMissing(
   trials: { readonly left: readonly number[]; readonly right: readonly number[] },
-  { reduction }: AsymmetrySettings,
+  { reduction }: AsymmetryChoices,
   leftScore: number | null,
   rightScore: number | null,
 ): string {
@@ -38,11 +38,7 @@ export function sideMissing(
 /** Names at most this many athletes in a sentence; the table has them all. */
 const namedAtMost = 4;
 
-export function summary(
-  rows: readonly AsymmetryRow[],
-  settings: AsymmetrySettings,
-  group: TrialNoise | null,
-): string[] {
+export function summary(rows: readonly AsymmetryRow[], settings: AsymmetryChoices, group: TrialNoise | null): string[] {
   const answered = rows.filter((row) => row.asymmetry !== null);
   const beyond = answered.filter((row) => row.beyond !== null);
   const large = beyond.filter((row) => Math.abs(row.asymmetry!) > settings.threshold);
@@ -79,7 +75,7 @@ function listed(rows: readonly AsymmetryRow[]): string {
 
 export function cautions(
   rows: readonly AsymmetryRow[],
-  settings: AsymmetrySettings,
+  settings: AsymmetryChoices,
   group: TrialNoise | null,
 ): string[] {
   const notes: string[] = [];
@@ -116,5 +112,5 @@ const noiseWords = {
   variability: "noise as the larger CV of the two sides (Exell et al. 2012)",
 } as const;
 
-export const method = ({ reduction, direction, noise, threshold }: AsymmetrySettings): string =>
+export const method = ({ reduction, direction, noise, threshold }: AsymmetryChoices): string =>
   `${reductionWords[reduction]} (${direction} is better), percentage difference of the larger side; ${noiseWords[noise]}; threshold ${threshold} %.`;

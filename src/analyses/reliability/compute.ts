@@ -8,20 +8,35 @@ import { mixedModel } from "../../engine/reliability/mixedModel";
 import type { RepeatedResults } from "../../engine/reliability/repeatedResults";
 import { smallestWorthwhileChange } from "../../engine/reliability/smallestWorthwhileChange";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
+import { seriesName } from "../../reading/measures";
 import type { TestResult } from "../../reading/testResult";
+import type { Background } from "../../store/background";
 import type { Answer } from "../analysis";
 import { groupBy } from "../groupBy";
-import type { ReliabilityRow, ReliabilitySettings } from "./reliability";
+import { areRepeats, sideName, unitWhereMixed } from "../series";
+import { factsOf } from "../testFacts";
+import type { ReliabilityChoices, ReliabilityRow, ReliabilitySettings } from "./reliability";
 import { repeatsOf } from "./repeatsOf";
 import * as words from "./words";
 
 const confidence = 0.95;
 
 /** One row for each test and side: its typical error, the same in percent, and what follows for a retest. */
-export function compute(results: readonly TestResult[], settings: ReliabilitySettings): Result<Answer<ReliabilityRow>> {
-  const tests = groupBy(results, ({ test, side }) => words.testName(test, side));
-  if (tests.size === 0) return refuse(tooFew("results", 1, 0));
-  const rows = [...tests].map(([test, own]) => rowOf(test, repeatsOf(own, settings), settings));
+export function compute(
+  results: readonly TestResult[],
+  settings: ReliabilitySettings,
+  background: Background,
+): Result<Answer<ReliabilityRow>> {
+  const tests = groupBy(results.filter(areRepeats(results)), ({ test, measure, side }) =>
+    sideName(seriesName(test, measure), side),
+  );
+  if (tests.size === 0) return refuse(tooFew("repeated results", 1, 0));
+  const unitOf = unitWhereMixed(results);
+  const rows = [...tests].map(([test, own]) => {
+    const { direction, reduction } = factsOf(own[0]!, settings, background);
+    const choices = { ...settings, direction, reduction };
+    return rowOf({ test, unit: unitOf(own[0]!) }, repeatsOf(own, choices), choices);
+  });
   return ok({
     rows,
     summary: words.summary(rows, settings),
@@ -31,11 +46,15 @@ export function compute(results: readonly TestResult[], settings: ReliabilitySet
   });
 }
 
-function rowOf(test: string, repeats: RepeatedResults, settings: ReliabilitySettings): ReliabilityRow {
+function rowOf(
+  named: Pick<ReliabilityRow, "test" | "unit">,
+  repeats: RepeatedResults,
+  choices: ReliabilityChoices,
+): ReliabilityRow {
   const values = repeats.flat().filter((value) => value !== null);
   const columns = repeats[0]?.length ?? 0;
   const row = {
-    test,
+    ...named,
     athletes: repeats.filter((own) => own.filter((value) => value !== null).length >= 2).length,
     repeats: columns,
     mean: mean(values),
@@ -50,7 +69,7 @@ function rowOf(test: string, repeats: RepeatedResults, settings: ReliabilitySett
   const spread = Math.sqrt(fitted.value.varianceBetween);
   const worthwhile = valueOr(smallestWorthwhileChange({ standardDeviation: spread }), null);
   const detectable =
-    settings.compare === "sessions"
+    choices.compare === "sessions"
       ? valueOr(minimalDetectableChange({ typicalError: typicalError.value, confidence, degreesOfFreedom }), null)
       : null;
   return {
@@ -65,7 +84,7 @@ function rowOf(test: string, repeats: RepeatedResults, settings: ReliabilitySett
     correlationHigh: correlation?.high ?? null,
     worthwhile,
     detectable,
-    verdict: words.verdict({ error: typicalError.value, worthwhile, change }, settings),
+    verdict: words.verdict({ error: typicalError.value, worthwhile, change }, choices),
   };
 }
 

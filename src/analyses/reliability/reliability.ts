@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
-import { betterIs, choice, count, derived, index, percent, scoredBy, text } from "../fields";
+import { betterIs, choice, count, derived, index, percent, scoredBy, text, textWhereSaid } from "../fields";
+import type { TestFacts } from "../testFacts";
 import { compute } from "./compute";
 
 const settings = z.object({
@@ -20,6 +21,7 @@ const settings = z.object({
 
 const gives = z.object({
   test: text("Test", "The test, and the side where there are two."),
+  unit: textWhereSaid("Unit", "Unit of this row's results, where the tests have different ones."),
   athletes: count("Athletes", "How many athletes have at least two results."),
   repeats: count("Repeats", "How many trials or sessions were compared."),
   mean: derived("Mean", "Mean of all results."),
@@ -52,6 +54,8 @@ const gives = z.object({
 });
 
 export type ReliabilitySettings = z.output<typeof settings>;
+/** The settings, with what "as set up" comes to for one test. */
+export type ReliabilityChoices = ReliabilitySettings & Pick<TestFacts, "direction" | "reduction">;
 export type ReliabilityRow = z.output<typeof gives>;
 
 export const reliability = defineAnalysis({

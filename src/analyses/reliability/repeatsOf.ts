@@ -3,20 +3,21 @@ import { valueOr } from "../../engine/result";
 import { reduceTrials } from "../../engine/trials/reduceTrials";
 import type { TestResult } from "../../reading/testResult";
 import { groupBy } from "../groupBy";
-import type { ReliabilitySettings } from "./reliability";
+import { daysOf } from "../sessions";
+import type { ReliabilityChoices } from "./reliability";
 
 /**
  * The results of one test and side as rows of repeats. Between trials: a row for each athlete and day, a column for
  * each trial. Between sessions: a row for each athlete, a column for each day with its trials reduced to one score; or
  * a column for each result column, where the sheet has no days.
  */
-export function repeatsOf(results: readonly TestResult[], settings: ReliabilitySettings): RepeatedResults {
-  const days = [...new Set(results.flatMap(({ date }) => (date === null ? [] : [date])))].sort();
-  if (settings.compare === "sessions" && days.length >= 2) {
+export function repeatsOf(results: readonly TestResult[], choices: ReliabilityChoices): RepeatedResults {
+  const days = daysOf(results);
+  if (choices.compare === "sessions" && days.length >= 2) {
     return [...groupBy(results, ({ athlete }) => athlete).values()].map((own) =>
       days.map((day) => {
         const trials = own.filter(({ date }) => date === day).map(({ value }) => value);
-        return valueOr(reduceTrials(trials, settings), null)?.score ?? null;
+        return valueOr(reduceTrials(trials, choices), null)?.score ?? null;
       }),
     );
   }

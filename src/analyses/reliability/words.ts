@@ -1,13 +1,8 @@
 import type { Estimate } from "../../engine/confidence";
 import type { Refusal } from "../../engine/result";
 import type { TestResult } from "../../reading/testResult";
-import type { Side } from "../../reading/vocabulary";
-import type { ReliabilityRow, ReliabilitySettings } from "./reliability";
-
-export function testName(test: string, side: Side | null): string {
-  if (test === "") return side === null ? "All results" : `${side === "left" ? "Left" : "Right"} side`;
-  return side === null ? test : `${test}, ${side}`;
-}
+import { reductionWords } from "../testFacts";
+import type { ReliabilityChoices, ReliabilityRow, ReliabilitySettings } from "./reliability";
 
 export const noAnswer = (reasons: readonly Refusal[]): string =>
   `No answer: ${reasons.map(({ message }) => message).join(" ")}`;
@@ -17,7 +12,7 @@ const alike = 1.2;
 
 export function verdict(
   found: { readonly error: number; readonly worthwhile: number | null; readonly change: Estimate | null },
-  { compare, direction }: ReliabilitySettings,
+  { compare, direction }: ReliabilityChoices,
 ): string {
   const { error, worthwhile, change } = found;
   const improves = change !== null && (direction === "higher" ? change.low > 0 : change.high < 0);
@@ -73,14 +68,9 @@ export function cautions(
   return notes;
 }
 
-const reductionWords = {
-  best: "best trial",
-  mean: "mean of the trials",
-  median: "middle trial",
-  meanOfBestTwo: "mean of the best two trials",
-} as const;
-
-export const method = ({ compare, reduction, direction }: ReliabilitySettings): string =>
-  compare === "trials"
-    ? `Between the trials of a session (${direction} is better).`
-    : `Between sessions, the ${reductionWords[reduction]} of each (${direction} is better).`;
+export function method({ compare, reduction, direction }: ReliabilitySettings): string {
+  const better = direction === "asSetUp" ? "better as set up, else by the unit" : `${direction} is better`;
+  if (compare === "trials") return `Between the trials of a session (${better}).`;
+  const score = reduction === "asSetUp" ? "score as set up, else the best trial" : reductionWords[reduction];
+  return `Between sessions, the ${score} of each (${better}).`;
+}

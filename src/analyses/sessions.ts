@@ -1,0 +1,18 @@
+import type { TestResult } from "../reading/testResult";
+import { groupBy } from "./groupBy";
+
+/** The days of the results, each once, the earliest first. */
+export const daysOf = (results: readonly TestResult[]): string[] =>
+  [...new Set(results.flatMap(({ date }) => (date === null ? [] : [date])))].sort();
+
+/** Each athlete's results of their own latest day. Where an athlete has none with a day, all their results. */
+export function ofLatestDays(results: readonly TestResult[]): TestResult[] {
+  return [...groupBy(results, ({ athlete }) => athlete).values()].flatMap((own) => {
+    const latest = daysOf(own).at(-1) ?? null;
+    return own.filter(({ date }) => date === latest);
+  });
+}
+
+/** A sentence for an answer from the latest days alone, where there were earlier ones; else null. */
+export const latestDaysNote = (results: readonly TestResult[]): string | null =>
+  daysOf(results).length > 1 ? "Of several days, each athlete's latest was used." : null;
