@@ -1,6 +1,7 @@
 import type { AnyAnalysis } from "./analysis";
 import { asymmetry } from "./asymmetry/asymmetry";
 import { reliability } from "./reliability/reliability";
+import { strength } from "./strength/strength";
 
 /** Every analysis, in the order in which the pane offers them. */
-export const analyses: readonly AnyAnalysis[] = [reliability, asymmetry];
+export const analyses: readonly AnyAnalysis[] = [reliability, asymmetry, strength];

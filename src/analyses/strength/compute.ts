@@ -1,0 +1,122 @@
+import { tooFew } from "../../engine/refusals";
+import { ok, type Result, refuse, valueOr } from "../../engine/result";
+import { squadRanks } from "../../engine/standing/squadRanks";
+import { repetitionRange } from "../../engine/strength/equations";
+import { loadForRepetitions } from "../../engine/strength/loadForRepetitions";
+import { relativeStrength } from "../../engine/strength/relativeStrength";
+import { type LoadedBar, roundToPlates } from "../../engine/strength/roundToPlates";
+import type { TestResult } from "../../reading/testResult";
+import type { Background } from "../../store/background";
+import type { Answer } from "../analysis";
+import { bodiesOf } from "../bodies";
+import { groupBy } from "../groupBy";
+import { type MeasuredAttempt, ofLatestDay } from "../measuredAttempts";
+import { type LiftedSet, liftedSets } from "./sets";
+import type { StrengthRow, StrengthSettings } from "./strength";
+import * as words from "./words";
+
+/** One row for each athlete and lift: the maximum the best set of the latest day lets expect, and the load that follows. */
+export function compute(
+  results: readonly TestResult[],
+  settings: StrengthSettings,
+  background: Background,
+): Result<Answer<StrengthRow>> {
+  const { attempts, sets, leftOut } = liftedSets(results, settings.equation);
+  if (sets.length === 0) return refuse(tooFew("sets with a load and 1 to 15 repetitions", 1, 0));
+  const bodyOf = bodiesOf(results, background);
+  const byRow = groupBy(sets, ({ attempt }) => words.rowName(attempt));
+  const rows = [...groupBy(attempts, words.liftName).values()].flatMap((lift) =>
+    ranked(
+      [...groupBy(lift, words.rowName).entries()].map(([row, [attempt]]) => {
+        const best = bestSet(byRow.get(row) ?? []);
+        const mass = bodyOf(attempt!.athlete, best?.attempt.date ?? null).mass;
+        return rowOf(attempt!, best, mass, settings);
+      }),
+    ),
+  );
+  return ok({
+    rows,
+    summary: words.summary(rows, settings),
+    cautions: words.cautions(rows, settings),
+    method: words.method(settings),
+    leftOut,
+  });
+}
+
+/** The highest estimate of the latest day; sets of more than ten repetitions count only where there is no other. */
+function bestSet(sets: readonly LiftedSet[]): LiftedSet | null {
+  const latest = ofLatestDay(sets.map((set) => ({ ...set, date: set.attempt.date })));
+  const isRough = ({ estimate }: LiftedSet) => Number(estimate.repetitions > repetitionRange.trusted[1]);
+  const bestFirst = latest.sort(
+    (a, b) =>
+      isRough(a) - isRough(b) ||
+      b.estimate.maximum - a.estimate.maximum ||
+      a.estimate.repetitions - b.estimate.repetitions,
+  );
+  return bestFirst[0] ?? null;
+}
+
+function rowOf(
+  attempt: MeasuredAttempt,
+  best: LiftedSet | null,
+  mass: number | null,
+  settings: StrengthSettings,
+): StrengthRow {
+  const row = { athlete: attempt.athlete, lift: words.liftName(attempt), rank: null, row: words.rowName(attempt) };
+  if (best === null) return { ...row, ...nothing, verdict: words.noSet };
+  const { maximum, lowest, highest, repetitions } = best.estimate;
+  const bar = loadedBar(maximum, settings);
+  const loaded = valueOr(bar, null);
+  const relative = mass === null ? null : valueOr(relativeStrength(maximum, mass), null);
+  return {
+    ...row,
+    load: best.load,
+    repetitions,
+    maximum,
+    lowest,
+    highest,
+    relative,
+    workingLoad: loaded?.load ?? null,
+    share: loaded && (100 * loaded.load) / maximum,
+    plates: loaded ? words.plates(loaded.perSide) : "",
+    verdict: words.verdict(best.estimate, relative, bar),
+  };
+}
+
+const nothing = {
+  load: null,
+  repetitions: null,
+  maximum: null,
+  lowest: null,
+  highest: null,
+  relative: null,
+  workingLoad: null,
+  share: null,
+  plates: "",
+} as const;
+
+/** Plates as gyms have them, from the heaviest down to the lightest that the coach has. */
+const usualPlates = [25, 20, 10, 5, 2.5, 1.25, 0.5];
+
+function loadedBar(maximum: number, settings: StrengthSettings): Result<LoadedBar> {
+  const { equation, repetitions, reserve, bar, smallestPlate, rounding: rule } = settings;
+  const wanted = loadForRepetitions(maximum, repetitions, { equation, repetitionsInReserve: reserve });
+  if (!wanted.ok) return wanted;
+  const weights = [...usualPlates.filter((plate) => plate > smallestPlate), smallestPlate];
+  const plates = weights.map((weight) => ({ weight, pairs: null }));
+  return roundToPlates(wanted.value.load, { bar, plates, rule });
+}
+
+/** The rows of one lift with their places, the strongest first, those without an answer last. */
+function ranked(rows: readonly StrengthRow[]): StrengthRow[] {
+  const places = valueOr(
+    squadRanks(
+      rows.map(({ maximum }) => maximum),
+      { direction: "higher" },
+    ),
+    null,
+  );
+  return rows
+    .map((row, index) => ({ ...row, rank: places?.[index] ?? null }))
+    .sort((a, b) => (a.rank ?? Number.POSITIVE_INFINITY) - (b.rank ?? Number.POSITIVE_INFINITY) || 0);
+}

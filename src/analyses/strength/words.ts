@@ -1,0 +1,96 @@
+import type { Result } from "../../engine/result";
+import { repetitionRange, strengthEquation } from "../../engine/strength/equations";
+import type { EstimatedMaximum } from "../../engine/strength/estimatedMaximum";
+import type { LoadedBar } from "../../engine/strength/roundToPlates";
+import { groupBy } from "../groupBy";
+import type { MeasuredAttempt } from "../measuredAttempts";
+import type { StrengthRow, StrengthSettings } from "./strength";
+
+type Named = Pick<MeasuredAttempt, "athlete" | "test" | "side">;
+
+export const liftName = ({ test, side }: Pick<Named, "test" | "side">): string => {
+  const lift = test === "" ? "Lift" : test;
+  return side === null ? lift : `${lift}, ${side}`;
+};
+
+export const rowName = (attempt: Named): string =>
+  attempt.test === "" && attempt.side === null ? attempt.athlete : `${attempt.athlete}: ${liftName(attempt)}`;
+
+export const halfASet = ({ values }: MeasuredAttempt): string =>
+  values.load === undefined
+    ? "Repetitions without a load: no maximum follows."
+    : "A load without repetitions: no maximum follows.";
+
+export const noSet = "No answer: no set with a load and 1 to 15 repetitions.";
+
+export const plates = (perSide: readonly number[]): string => (perSide.length === 0 ? "none" : perSide.join(" + "));
+
+export function verdict(
+  { origin, repetitions, cautions }: EstimatedMaximum,
+  relative: number | null,
+  bar: Result<LoadedBar>,
+): string {
+  const codes = new Set(cautions.map(({ code }) => code));
+  const sentences = [
+    origin === "measured" ? "Lifted once: measured, not estimated." : "",
+    codes.has("rough") ? `Rough: ${repetitions} repetitions say little about one.` : "",
+    codes.has("reserveIsAGuess")
+      ? "More than 3 in reserve can hardly be judged: go closer to failure."
+      : codes.has("estimatedFromReserve")
+        ? "Rests on the athlete's own count of repetitions in reserve."
+        : "",
+    relative === null ? "No body mass." : "",
+    bar.ok ? "" : bar.reasons.map(({ message }) => message).join(" "),
+  ].filter((sentence) => sentence !== "");
+  return sentences.length === 0 ? "Estimated from a set to failure." : sentences.join(" ");
+}
+
+/** Names at most this many lifts in the summary; the table has them all. */
+const liftsNamed = 3;
+
+export function summary(rows: readonly StrengthRow[], { repetitions, reserve }: StrengthSettings): string[] {
+  const sentences: string[] = [];
+  for (const [lift, own] of [...groupBy(rows, (row) => row.lift)].slice(0, liftsNamed)) {
+    const answered = own.filter((row) => row.maximum !== null);
+    const [first, last] = [answered[0], answered.at(-1)];
+    if (!first || !last) continue;
+    const range = `${kilograms(first.lowest!)} to ${kilograms(first.highest!)} kg by the choice of equation`;
+    sentences.push(
+      answered.length === 1
+        ? `${lift}: ${first.athlete} ${kilograms(first.maximum!)} kg (${range}).`
+        : `${lift}: ${answered.length} athletes from ${kilograms(last.maximum!)} to ${kilograms(first.maximum!)} kg; highest ${first.athlete} (${range}).`,
+    );
+    const loads = answered.flatMap(({ workingLoad }) => (workingLoad === null ? [] : [workingLoad]));
+    if (loads.length > 0) {
+      const [least, most] = [Math.min(...loads), Math.max(...loads)];
+      sentences.push(
+        `${lift}, ${repetitions} repetitions with ${reserve} in reserve: ${least === most ? least : `${least} to ${most}`} kg on the bar.`,
+      );
+    }
+  }
+  return sentences;
+}
+
+const kilograms = (value: number): string => value.toFixed(1);
+
+export function cautions(rows: readonly StrengthRow[], { repetitions, reserve }: StrengthSettings): string[] {
+  const answered = rows.filter((row) => row.maximum !== null);
+  const massless = new Set(answered.filter((row) => row.relative === null).map(({ athlete }) => athlete)).size;
+  const rough = answered.filter((row) => row.repetitions! > repetitionRange.trusted[1]).length;
+  const notes: string[] = [];
+  if (massless > 0) {
+    notes.push(
+      `${massless === 1 ? "1 athlete has" : `${massless} athletes have`} no body mass: strength per body mass is blank there.`,
+    );
+  }
+  if (rough > 0) notes.push(`${rough} of the estimates rest on more than ${repetitionRange.trusted[1]} repetitions.`);
+  if (repetitions + reserve > repetitionRange.trusted[1]) {
+    notes.push("So many repetitions lie where the equations differ most: take the working loads as rough.");
+  }
+  return notes;
+}
+
+export const method = ({ equation, rounding, bar, smallestPlate }: StrengthSettings): string => {
+  const { label, formula } = strengthEquation(equation);
+  return `Highest estimate of each athlete's latest day by ${label}, ${formula}; sets of more than 10 repetitions only where there is no other, of more than 15 never. Loads rounded ${rounding === "down" ? "down" : "to the nearest"} for a bar of ${bar} kg and plates from ${smallestPlate} kg.`;
+};
