@@ -1,5 +1,6 @@
-/** The senior squad of Fjordvik HK. Club and athletes are invented: the surnames are words for weather, sea and wood. */
+/** Who plays for Fjordvik HK. Club and athletes are invented: the surnames are words for weather, sea and wood. */
 export type Role = "Goalkeeper" | "Wing" | "Back" | "Pivot";
+export type Team = "Seniors" | "Under-18";
 
 export type Athlete = { readonly name: string; readonly role: Role };
 
@@ -30,4 +31,25 @@ export const seniors: readonly Athlete[] = [
   { name: "Unnika Furukongle", role: "Pivot" },
   { name: "Vårinja Gullregn", role: "Pivot" },
   { name: "Ylvana Kvistebu", role: "Pivot" },
+];
+
+export const juniors: readonly Athlete[] = [
+  { name: "Alvja Frostbær", role: "Goalkeeper" },
+  { name: "Birgja Solstripe", role: "Goalkeeper" },
+  { name: "Dalvi Strandkål", role: "Wing" },
+  { name: "Eirlin Måneskinn", role: "Wing" },
+  { name: "Fanvei Tindeskar", role: "Wing" },
+  { name: "Gunja Skogsnipe", role: "Wing" },
+  { name: "Helvi Røsslyng", role: "Wing" },
+  { name: "Idvei Bølgetopp", role: "Back" },
+  { name: "Jarnei Kvitveis", role: "Back" },
+  { name: "Krisvi Fjellsmelle", role: "Back" },
+  { name: "Lunja Sommerregn", role: "Back" },
+  { name: "Mirvei Tangvoll", role: "Back" },
+  { name: "Nelvi Blåskjell", role: "Back" },
+  { name: "Olvei Granbar", role: "Back" },
+  { name: "Rølja Havgule", role: "Back" },
+  { name: "Sjønne Stjernedryss", role: "Pivot" },
+  { name: "Tuvja Myrull", role: "Pivot" },
+  { name: "Ørnja Vintergrønn", role: "Pivot" },
 ];

@@ -1,7 +1,7 @@
 import type { Workbook, Worksheet } from "exceljs";
 import { type DirtyCell, dirtyHopTest, firstDirtyRow, hiddenRow, mergedTrials } from "./dirtyHopTest";
 import { hopTest, hopTestDay } from "./hopTest";
-import { dressNumber, dressText, freezeBelow, setHeadings, setTitle, setWidths } from "./look";
+import { dressDate, dressNumber, dressText, freezeBelow, setHeadings, setTitle, setWidths } from "./look";
 
 const wideHeadings = [
   "Athlete",
@@ -80,11 +80,8 @@ function fillLongRow(sheet: Worksheet, row: number, values: readonly (Date | str
     const cell = sheet.getCell(row, index + 1);
     cell.value = value;
     if (typeof value === "number") dressNumber(cell, "0");
+    else if (value instanceof Date) dressDate(cell);
     else dressText(cell);
-    if (value instanceof Date) {
-      cell.numFmt = "yyyy-mm-dd";
-      cell.alignment = { horizontal: "left" };
-    }
   });
 }
 

@@ -32,6 +32,21 @@ export function setHeadings(sheet: Worksheet, row: number, headings: readonly st
   });
 }
 
+/** Long headings over narrow columns stand in several lines. */
+export function wrapHeadings(sheet: Worksheet, row: number, height: number): void {
+  sheet.getRow(row).height = height;
+  sheet.getRow(row).eachCell((cell) => {
+    cell.alignment = { ...cell.alignment, wrapText: true, vertical: "bottom" };
+  });
+}
+
+/** A real day, shown as 2026-08-18 whatever the language of the program. */
+export function dressDate(cell: Cell): void {
+  dressText(cell);
+  cell.numFmt = "yyyy-mm-dd";
+  cell.alignment = { horizontal: "left" };
+}
+
 export function dressText(cell: Cell): void {
   cell.font = { name: typeface, size: 11, color: { argb: ink } };
   cell.border = { bottom: { style: "hair", color: { argb: hairline } } };

@@ -7,12 +7,19 @@ import { plantedDirt } from "../sample-workbooks/dirtyHopTest";
 import { type HopResult, hopTest } from "../sample-workbooks/hopTest";
 import { plantedAsymmetries } from "../sample-workbooks/plantedTruths";
 import { season } from "../sample-workbooks/season";
+import { testDays } from "../sample-workbooks/testDays";
 
 const committed = readFileSync(join(__dirname, "../sample-workbooks/fjordvik-handball.xlsx"));
+
+const days = testDays();
 
 describe("the sample workbook", () => {
   it("is what the script makes today, byte for byte (else: npm run samples)", async () => {
     expect(Buffer.from(await season()).equals(committed)).toBe(true);
+  });
+
+  it("stays a file that is opened at once: below 400 kB", () => {
+    expect(committed.length).toBeLessThan(400_000);
   });
 
   it("has its sheets, headings and the whole squad", async () => {
@@ -22,6 +29,12 @@ describe("the sample workbook", () => {
       "Hop test long",
       "Hop test dirty",
       "Read me",
+      "Squad",
+      ...days.map((day) => day.sheet),
+      "Diary",
+    ]);
+    expect(days.map((day) => day.sheet)).toEqual([
+      ...["Field 18 Aug", "Gym 20 Aug", "Field 25 Aug", "Gym 27 Aug", "Field 27 Oct", "Gym 29 Oct"],
     ]);
     const wide = workbook.getWorksheet("Hop test")!;
     expect((wide.getRow(3).values as string[]).slice(1, 4)).toEqual(["Athlete", "Role", "Left 1 (cm)"]);
