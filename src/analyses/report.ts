@@ -25,6 +25,11 @@ export type ReportTable = {
   readonly name: string;
   readonly columns: readonly ReportColumn[];
   readonly rows: readonly (readonly ReportValue[])[];
+  /**
+   * Formulas that keep cells live, row by row beside `rows`; null where the value is written. A row keeps its formulas
+   * wherever it comes to stand, so that they refer to their own row by the table's columns, never by address.
+   */
+  readonly formulas?: readonly (readonly (string | null)[])[];
   /** Key of the column that says which row is which (the athlete), so that a rerun finds each row again. */
   readonly rowKey: string;
 };

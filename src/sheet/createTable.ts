@@ -1,8 +1,10 @@
 import type { Report } from "../analyses/report";
 import type { WrittenReport } from "../store/writtenReports";
-import { addChart } from "./reportChart";
-import { writeColumn } from "./tableCells";
-import { styleLines, widthOf } from "./tableLook";
+import { layFoot, rememberedFoot } from "./foot";
+import { addChart, chartRows } from "./reportChart";
+import { footLines, originLines } from "./reportLines";
+import { tableContents, writeColumn, writeLines } from "./tableCells";
+import { styleFootRow, styleLines, widthOf } from "./tableLook";
 
 export type CreatedTable = {
   readonly sheet: Excel.Worksheet;
@@ -12,7 +14,10 @@ export type CreatedTable = {
   readonly address: string;
 };
 
-/** Adds a sheet with an empty table of the report's size. One round trip: it gives the identities we remember. */
+/**
+ * Adds a sheet with an empty table of the report's size. One round trip: it gives the identities we remember. Where it
+ * fails half way, the sheet does not stay.
+ */
 export async function createTable(
   context: Excel.RequestContext,
   report: Report,
@@ -20,9 +25,11 @@ export async function createTable(
   taken: { readonly sheets: readonly string[]; readonly tables: readonly string[] },
 ): Promise<CreatedTable> {
   const { columns, rows, name } = report.table;
-  const sheet = context.workbook.worksheets.add(freeName(report.sheet, " ", taken.sheets));
+  const headings = columns.map((column) => column.heading);
+  const sheetName = freeName(report.sheet, " ", taken.sheets);
+  const sheet = context.workbook.worksheets.add(sheetName);
   const area = sheet.getRangeByIndexes(lineCount, 0, rows.length + 1, columns.length);
-  area.getRow(0).values = [columns.map((column) => column.heading)];
+  area.getRow(0).values = [headings];
   const table = sheet.tables.add(area, true);
   table.name = freeName(name, "_", taken.tables);
   table.style = "TableStyleLight1";
@@ -30,24 +37,52 @@ export async function createTable(
   sheet.load("name,id");
   table.load("id");
   area.load("address");
-  await context.sync();
+  try {
+    await context.sync();
+  } catch (failure) {
+    await removeUnfilled(sheetName, headings).catch(() => undefined);
+    throw failure;
+  }
   return { sheet, table, headerRow: lineCount, address: area.address.slice(area.address.lastIndexOf("!") + 1) };
 }
 
+/**
+ * Removes the sheet whose making broke off. Its identity is not known yet, only the name that nobody had: someone who
+ * made a sheet of that name in the same moment has something else on it.
+ */
+const removeUnfilled = (name: string, headings: readonly string[]): Promise<void> =>
+  Excel.run(async (context) => {
+    const sheet = context.workbook.worksheets.getItemOrNullObject(name);
+    sheet.load("id");
+    await context.sync();
+    if (sheet.isNullObject) return;
+    const used = sheet.getUsedRange(true);
+    used.load("values");
+    await context.sync();
+    const isOurs = used.values.flat().every((value) => value === "" || headings.includes(String(value)));
+    if (isOurs) sheet.delete();
+    await context.sync();
+  });
+
 /** Queues everything that goes into a created table and its sheet, and gives what to remember of it. */
-export function fillTable(report: Report, lines: readonly string[], created: CreatedTable): WrittenReport {
+export function fillTable(report: Report, head: readonly string[], created: CreatedTable): WrittenReport {
   const { sheet, table, headerRow } = created;
   const { columns, rows } = report.table;
-  const cell = (row: number, column: number) => sheet.getRangeByIndexes(row, column, 1, 1);
+  const rowCount = Math.max(rows.length, 1);
+  const contents = tableContents(report.table);
 
-  const above = sheet.getRangeByIndexes(0, 0, lines.length, 1);
-  above.values = lines.map((line) => [line]);
-  styleLines(above);
+  const above = sheet.getRangeByIndexes(0, 0, head.length, 1);
+  writeLines(above, head);
+  styleLines(above, head.length - originLines - 1);
   columns.forEach((column, index) => {
-    const heading = cell(headerRow, index);
-    const values = rows.map((row) => row[index] ?? null);
-    writeColumn(heading, report.table, index, values);
-    heading.format.columnWidth = widthOf(column, values);
+    const heading = sheet.getRangeByIndexes(headerRow, index, 1, 1);
+    // An empty table has one row, dressed like any other.
+    const cells = rows.length === 0 ? [null] : contents.map((row) => row[index] ?? null);
+    writeColumn(heading, report.table, index, cells);
+    heading.format.columnWidth = widthOf(
+      column,
+      rows.map((row) => row[index] ?? null),
+    );
   });
   sheet.freezePanes.freezeRows(headerRow + 1);
   sheet.showGridlines = false;
@@ -56,26 +91,29 @@ export function fillTable(report: Report, lines: readonly string[], created: Cre
   if (report.chart && chart) {
     const column = (key: string) => {
       const index = columns.findIndex((one) => one.key === key);
-      return sheet.getRangeByIndexes(headerRow + 1, index, Math.max(rows.length, 1), 1);
+      return sheet.getRangeByIndexes(headerRow + 1, index, rowCount, 1);
     };
-    addChart(sheet, report.chart, chart, column, cell(headerRow + 1, columns.length + 1), rows.length);
+    const corner = sheet.getRangeByIndexes(headerRow + 1, columns.length + 1, 1, 1);
+    addChart(sheet, report.chart, chart, column, corner, rows.length);
   }
+
+  // Clear of the table with a row to spare, and of the chart beside it, under which long lines would run.
+  const start = Math.max(rowCount + 1, report.chart ? chartRows(report.chart, rows.length) + 1 : 0);
+  const foot = layFoot(footLines(report), start, () => false);
+  writeLines(
+    sheet.getRangeByIndexes(headerRow + 1 + start, 0, foot.length, 1),
+    foot.map(({ text }) => text),
+  );
+  for (const line of foot) styleFootRow(sheet.getRangeByIndexes(headerRow + 1 + line.row, 0, 1, 1), line);
+
   return {
     tableId: table.id,
     sheetId: sheet.id,
     headings: columns.map((one) => one.heading),
-    lines: [...lines],
+    head: [...head],
+    foot: rememberedFoot(foot),
     chart,
   };
-}
-
-/** Takes back a sheet whose filling failed, so that nothing half-written stays. */
-export async function removeSheet(context: Excel.RequestContext, name: string): Promise<void> {
-  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
-  await context.sync();
-  if (sheet.isNullObject) return;
-  sheet.delete();
-  await context.sync();
 }
 
 /** The name wished for, or the first of "name 2", "name 3" .. that nobody has; upper and lower case are one. */

@@ -1,6 +1,7 @@
-import type { Report, ReportValue } from "../analyses/report";
+import type { Report } from "../analyses/report";
 import { columnLetters } from "../reading/address";
 import type { WrittenReport } from "../store/writtenReports";
+import { type CellContent, tableContents } from "./tableCells";
 
 /** A table of ours as it stands in the workbook now. */
 export type StandingTable = {
@@ -10,7 +11,7 @@ export type StandingTable = {
   /** Formulas or values of the table's body. */
   readonly body: readonly (readonly unknown[])[];
   readonly hasTotals: boolean;
-  /** Formulas or values of the rows below the table, within its columns, as far down as the sheet is used. */
+  /** Formulas or values of the rows below the table, within its columns; our own notes there count as empty. */
   readonly below: readonly (readonly unknown[])[];
 };
 
@@ -19,7 +20,7 @@ export type Update = {
   readonly kind: "update";
   readonly rowCount: number;
   /** Column of the table (zero-based) and its cells for `rowCount` rows, then blanks for rows given up. */
-  readonly columns: readonly { readonly index: number; readonly values: readonly ReportValue[] }[];
+  readonly columns: readonly { readonly index: number; readonly values: readonly CellContent[] }[];
 };
 
 /** Why the standing table cannot be updated without touching what is the coach's. */
@@ -43,7 +44,8 @@ export function planUpdate(report: Report, standing: StandingTable, last: Writte
   if (standing.hasTotals) return { kind: "conflict", reason: "totals", address: null };
 
   const keyPlace = columns.findIndex((column) => column.key === rowKey);
-  const rowOf = new Map(rows.map((row) => [String(row[keyPlace]), row]));
+  const contents = tableContents(report.table);
+  const rowOf = new Map(rows.map((row, index) => [String(row[keyPlace]), contents[index]!]));
   const standingKeys = standing.body.map((row) => String(row[places[keyPlace]!]));
   const ownColumns = standing.headings.some((_, index) => !places.includes(index));
   const kept = ownColumns ? standingKeys : standingKeys.filter((key) => rowOf.has(key));
@@ -68,7 +70,7 @@ export function planUpdate(report: Report, standing: StandingTable, last: Writte
     rowCount: keys.length,
     columns: places.map((index, column) => ({
       index,
-      values: Array.from({ length: height }, (_, r): ReportValue => {
+      values: Array.from({ length: height }, (_, r): CellContent => {
         const key = keys[r];
         if (key === undefined) return null;
         return rowOf.get(key)?.[column] ?? (column === keyPlace ? key : null);

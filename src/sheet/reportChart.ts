@@ -45,14 +45,20 @@ export function addChart(
       own.gapWidth = 40;
     }
   });
-  // Tall enough for every name to be read: about a table row each, with title, legend and axis above and below.
-  const rowCount = chart.kind === "bar" ? Math.min(Math.max(count, 6), 60) : 12;
-  drawn.setPosition(corner, corner.getOffsetRange(rowCount + 6, 7));
+  drawn.setPosition(corner, corner.getOffsetRange(chartRows(chart, count) - 1, 7));
 }
 
-/** Points the series of a chart that stands to the cells as they are now; its place and look stay the coach's. */
-export function renewChart(drawn: Excel.Chart, chart: ReportChart, cells: ColumnCells): void {
-  chart.series.forEach((series, index) => {
+/** Rows of the sheet a chart takes: a table row for every name to be read, and title, legend and axis around them. */
+export const chartRows = (chart: ReportChart, count: number): number =>
+  (chart.kind === "bar" ? Math.min(Math.max(count, 6), 60) : 12) + 7;
+
+/**
+ * Points the series of a chart that stands to the cells as they are now; its place and look stay the coach's.
+ *
+ * @param count how many series the chart has: one that the coach has removed stays away.
+ */
+export function renewChart(drawn: Excel.Chart, chart: ReportChart, cells: ColumnCells, count: number): void {
+  chart.series.slice(0, count).forEach((series, index) => {
     const own = drawn.series.getItemAt(index);
     own.setValues(cells(series.column));
     own.setXAxisValues(cells(chart.categories));

@@ -1,17 +1,62 @@
 import type { Report } from "../analyses/report";
+import { wrapLines } from "./wrapLines";
 
-/** The lines that stand above a written table, one cell each: title, answer, where it comes from, what to mind. */
-export function reportLines(report: Report): string[] {
+/** The last lines above a table say where it comes from and what stands below it. */
+export const originLines = 2;
+
+/**
+ * The lines above a written table, one cell each and short enough to be read at a glance: title, answer, where it comes
+ * from, and what stands in the notes below. The blank line is room for an answer that grows by one.
+ *
+ * @param count how many lines there are room for, where the table stands already; its last answer line takes the rest.
+ */
+export function headLines(report: Report, count?: number): string[] {
   const { provenance } = report;
-  const leftOut = provenance.leftOut.map(({ cell, why }) => `${cell}: ${why}`).join("  ");
-  return [
-    report.title,
-    report.summary.join(" "),
-    `Read from ${provenance.source} on ${provenance.date}: ${provenance.used}. ${provenance.method}`,
-    leftOut === "" ? "Nothing was left out." : `Left out (${provenance.leftOut.length}): ${leftOut}`,
-    `Keep in mind: ${report.cautions.join(" ")}`,
-  ].map(fitCell);
+  const answer = report.summary.flatMap((sentence) => wrapLines(sentence));
+  const origin = [
+    ...wrapLines(`Read from ${provenance.source} on ${provenance.date}: ${provenance.used}.`).slice(0, 1),
+    `${belowWords(report)} ${leftOutWords(provenance.leftOut.length)}`,
+  ];
+  const title = wrapLines(report.title)[0] ?? "";
+  if (count === undefined) return [title, ...answer, "", ...origin];
+  const room = Math.max(count - 1 - originLines, 1);
+  const fitted = answer.length > room ? [...answer.slice(0, room - 1), answer.slice(room - 1).join(" ")] : answer;
+  return [title, ...Array.from({ length: room }, (_, line) => fitted[line] ?? ""), ...origin];
 }
 
-/** A cell holds 32,767 characters; a longer line says that it goes on. */
-const fitCell = (line: string): string => (line.length <= 32_767 ? line : `${line.slice(0, 32_700)} … and more.`);
+const belowWords = ({ cautions }: Report): string =>
+  cautions.length === 0
+    ? "Below the table: how it was computed."
+    : `Below the table: how it was computed, and ${cautions.length === 1 ? "one thing" : `${cautions.length} things`} to keep in mind.`;
+
+const leftOutWords = (count: number): string =>
+  count === 0 ? "Nothing was left out." : `${count === 1 ? "1 cell was" : `${count} cells were`} left out.`;
+
+/** A line of the notes below a table. */
+export type FootLine = { readonly text: string; readonly isHeading: boolean };
+
+/** The notes below a written table: how it was computed, what to keep in mind, and what was left out, by reason. */
+export function footLines(report: Report): FootLine[] {
+  const { method, leftOut } = report.provenance;
+  return [
+    heading("How it was computed"),
+    ...body(wrapLines(method)),
+    ...(report.cautions.length === 0 ? [] : [heading("Keep in mind")]),
+    ...body(report.cautions.flatMap(listed)),
+    ...(leftOut.length === 0 ? [] : [heading(`Left out (${leftOut.length})`)]),
+    ...body(byReason(leftOut).flatMap(listed)),
+  ];
+}
+
+const heading = (text: string): FootLine => ({ text, isHeading: true });
+const body = (lines: readonly string[]): FootLine[] => lines.map((text) => ({ text, isHeading: false }));
+
+/** An item of a list; the lines it goes on for stand under its first word. */
+const listed = (text: string): string[] => wrapLines(text).map((line, index) => `${index === 0 ? "•" : "  "} ${line}`);
+
+/** One sentence for all cells that were left out for the same reason. */
+function byReason(leftOut: Report["provenance"]["leftOut"]): string[] {
+  const cells = new Map<string, string[]>();
+  for (const { cell, why } of leftOut) cells.set(why, [...(cells.get(why) ?? []), cell]);
+  return [...cells].map(([why, where]) => `${where.join(", ")}: ${why}`);
+}

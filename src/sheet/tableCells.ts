@@ -1,29 +1,54 @@
 import type { ReportTable, ReportValue } from "../analyses/report";
-import { numberFormatOf, styleColumn, styleHeader } from "./tableLook";
+import { styleColumn, styleHeader } from "./tableLook";
 
-/** An empty cell is written as "": `null` would tell the program to leave the cell as it is. */
-export const cellValue = (value: ReportValue): number | string => value ?? "";
+/** What goes into a cell of a table: a value, or the formula that keeps it live. */
+export type CellContent = ReportValue | { readonly formula: string };
 
-const repeat = <T>(value: T, count: number): T[][] => Array.from({ length: count }, () => [value]);
+/** The table's rows with formulas where it has them. What tells the rows apart is never a formula. */
+export const tableContents = ({ columns, rows, rowKey, formulas }: ReportTable): CellContent[][] =>
+  rows.map((row, r) =>
+    row.map((value, c): CellContent => {
+      const formula = columns[c]?.key === rowKey ? null : (formulas?.[r]?.[c] ?? null);
+      return formula === null ? value : { formula };
+    }),
+  );
 
 /**
- * Writes one column of a table, heading first. The format goes before the values, so that text which looks like a
- * formula or a date is kept as text.
+ * Writes cells of one column. Text goes into cells of the format "@", set before it, so that what looks like a formula
+ * or a date stays as it is. An empty cell is written as "": `null` would tell the program to leave it as it is.
+ */
+export function writeCells(cells: Excel.Range, format: string | undefined, contents: readonly CellContent[]): void {
+  cells.numberFormat = contents.map((content) => [numberFormatOf(format, content)]);
+  cells.values = contents.map((content) => [isFormula(content) ? content.formula : (content ?? "")]);
+}
+
+/**
+ * Writes one column of a table, heading first, in our look.
  *
- * @param heading cell of the heading; the values go below it.
+ * @param heading cell of the heading; the contents go below it.
  */
 export function writeColumn(
   heading: Excel.Range,
-  table: ReportTable,
+  table: Pick<ReportTable, "columns">,
   column: number,
-  values: readonly ReportValue[],
+  contents: readonly CellContent[],
 ): void {
   const definition = table.columns[column]!;
   heading.values = [[definition.heading]];
-  if (values.length === 0) return;
-  const body = heading.getOffsetRange(1, 0).getResizedRange(values.length - 1, 0);
-  body.numberFormat = repeat(numberFormatOf(definition), values.length);
-  body.values = values.map((value) => [cellValue(value)]);
-  styleColumn(heading.getResizedRange(values.length, 0), definition, column === 0);
+  if (contents.length === 0) return;
+  writeCells(heading.getOffsetRange(1, 0).getResizedRange(contents.length - 1, 0), definition.format, contents);
+  styleColumn(heading.getResizedRange(contents.length, 0), definition, column === 0);
   styleHeader(heading);
 }
+
+/** Writes lines of text one below the other, whatever they begin with. */
+export function writeLines(cells: Excel.Range, lines: readonly string[]): void {
+  writeCells(cells, undefined, lines);
+}
+
+const isFormula = (content: CellContent): content is { readonly formula: string } =>
+  typeof content === "object" && content !== null;
+
+/** Text is kept as text, so that a name such as "=A1" stays a name; a formula needs another format to be one. */
+const numberFormatOf = (format: string | undefined, content: CellContent): string =>
+  typeof content === "string" ? "@" : (format ?? (isFormula(content) ? "General" : "@"));

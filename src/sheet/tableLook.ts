@@ -1,16 +1,16 @@
 import type { ReportColumn, ReportValue } from "../analyses/report";
+import type { FootLine } from "./reportLines";
 
 /** The one look of everything we write: ink on paper, one accent, thin rules. */
 export const look = {
   ink: "#1d2b2a",
+  /** The program's own colour of text, for cells that become part of a coach's table. */
+  plain: "#000000",
   quietInk: "#5f6d6b",
   accent: "#0f6b5c",
   accentSoft: "#9cc3ba",
   rule: "#b9c6c3",
 } as const;
-
-/** Cells a coach may have named are kept as text, so that a name such as "=A1" stays a name. */
-export const numberFormatOf = (column: ReportColumn): string => column.format ?? "@";
 
 export function styleHeader(header: Excel.Range): void {
   header.format.font.bold = true;
@@ -23,7 +23,7 @@ export function styleHeader(header: Excel.Range): void {
   rule.color = look.accent;
 }
 
-/** @param cells one column of the table, heading included. */
+/** @param cells cells of one column of the table. */
 export function styleColumn(cells: Excel.Range, column: ReportColumn, isFirst: boolean): void {
   const isText = column.format === undefined;
   cells.format.horizontalAlignment = isText ? "Left" : "Right";
@@ -52,12 +52,21 @@ function shownLength(value: ReportValue, { format }: ReportColumn): number {
   return value.toFixed(decimals).length + 1;
 }
 
-/** The lines above the table: the title large, the answer in ink, the rest quiet. */
-export function styleLines(lines: Excel.Range): void {
+/**
+ * The lines above a table: the title large, the answer in ink, the rest quiet.
+ *
+ * @param answerCount how many lines below the title are the answer.
+ */
+export function styleLines(lines: Excel.Range, answerCount = 1): void {
   lines.format.font.color = look.quietInk;
   const title = lines.getCell(0, 0);
   title.format.font.bold = true;
   title.format.font.size = 14;
-  title.format.font.color = look.ink;
-  lines.getCell(1, 0).format.font.color = look.ink;
+  title.getResizedRange(answerCount, 0).format.font.color = look.ink;
+}
+
+/** A row of the notes below the table: quiet, its headings bold. */
+export function styleFootRow(cell: Excel.Range, { isHeading }: FootLine): void {
+  cell.format.font.color = look.quietInk;
+  cell.format.font.bold = isHeading;
 }

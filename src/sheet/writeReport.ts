@@ -1,4 +1,5 @@
 import type { Report } from "../analyses/report";
+import { quotedSheet } from "../reading/address";
 import {
   noWrittenReports,
   parseWrittenReports,
@@ -6,14 +7,22 @@ import {
   type WrittenReports,
   writtenReportsSetting,
 } from "../store/writtenReports";
-import { createTable, fillTable, removeSheet } from "./createTable";
+import { createTable, fillTable } from "./createTable";
+import type { Deed, Restoration } from "./deed";
 import { trapHost } from "./hostRefusal";
 import type { Conflict } from "./planUpdate";
 import { readStanding, renewTable } from "./renewTable";
-import { reportLines } from "./reportLines";
+import { headLines } from "./reportLines";
+import { writeOrTakeBack } from "./takeBack";
 
 export type Outcome =
-  | { readonly kind: "written"; readonly sheet: string; readonly address: string; readonly updated: boolean }
+  | {
+      readonly kind: "written";
+      readonly sheet: string;
+      readonly address: string;
+      readonly updated: boolean;
+      readonly deed: Deed;
+    }
   | (Conflict & { readonly sheet: string })
   /** What we keep in the workbook was written by a newer version of the add-in, or is damaged. */
   | { readonly kind: "unknownState" };
@@ -21,7 +30,7 @@ export type Outcome =
 /**
  * Writes a report as a table of its own on its own sheet, or, where one with the same key stands already, renews that
  * table in place. Three round trips whatever the size. Touches no cell that it did not write before; where it would
- * have to, it writes nothing and says what is in the way.
+ * have to, it writes nothing and says what is in the way. Where the program fails half way, the workbook is as before.
  *
  * @param key says which result this is: the analysis and the place it was read from.
  * @param fresh writes a new sheet even where a table with this key stands; the standing one is then the coach's.
@@ -38,37 +47,83 @@ export const writeReport = (report: Report, key: string, fresh = false): Promise
 
       const stored = setting.isNullObject ? noWrittenReports : parseWrittenReports(setting.value);
       if (stored === null) return { kind: "unknownState" };
-      const lines = reportLines(report);
       const remember = (written: WrittenReport) => {
         const next: WrittenReports = { ...stored, reports: { ...stored.reports, [key]: written } };
         settings.add(writtenReportsSetting, next);
+      };
+      const forget: Restoration = {
+        kind: "restoreEntries",
+        key: writtenReportsSetting,
+        record: "reports",
+        entries: [{ entry: key, value: stored.reports[key] }],
+        existed: !setting.isNullObject,
       };
 
       const last = fresh ? undefined : stored.reports[key];
       const standing = last && tables.items.find((table) => table.id === last.tableId);
       if (last && standing) {
-        const place = await readStanding(context, standing, last);
-        const renewed = renewTable(report, lines, place, last);
-        if (renewed.kind === "conflict") return { ...renewed, sheet: place.sheet.name };
-        remember(renewed.written);
-        place.sheet.activate();
-        await context.sync();
-        return { kind: "written", sheet: place.sheet.name, address: renewed.address, updated: true };
+        const place = await readStanding(context, report, standing, last);
+        const { sheet } = place;
+        const renewal = renewTable(report, place, last);
+        if (renewal.kind === "conflict") return { ...renewal, sheet: sheet.name };
+        const deed: Deed = {
+          what: `Renewed ${quotedSheet(sheet.name)}!${renewal.address}`,
+          steps: [...renewal.steps, forget],
+        };
+        const left: { range: Excel.Range; step: Restoration }[] = [];
+        await writeOrTakeBack(deed, async () => {
+          renewal.write();
+          remember(renewal.written);
+          for (const step of deed.steps) {
+            if (step.kind === "restoreCells") {
+              left.push({ step, range: sheet.getRange(step.address).load("formulas") });
+            }
+          }
+          sheet.activate();
+          await context.sync();
+        });
+        const written = new Map(left.map(({ step, range }) => [step, range.formulas]));
+        return {
+          kind: "written",
+          sheet: sheet.name,
+          address: renewal.address,
+          updated: true,
+          deed: {
+            ...deed,
+            steps: deed.steps.map((step) =>
+              step.kind === "restoreCells" ? { ...step, written: written.get(step) ?? [] } : step,
+            ),
+          },
+        };
       }
 
+      const head = headLines(report);
       const taken = {
         sheets: worksheets.items.map((sheet) => sheet.name),
         tables: tables.items.map((table) => table.name),
       };
-      const created = await createTable(context, report, lines.length, taken);
-      try {
-        remember(fillTable(report, lines, created));
-        created.sheet.activate();
+      const created = await createTable(context, report, head.length, taken);
+      const { sheet, address } = created;
+      const deed = (written?: Excel.Range): Deed => ({
+        what: `Wrote ${quotedSheet(sheet.name)}!${address}`,
+        steps: [
+          {
+            kind: "removeSheet",
+            sheetId: sheet.id,
+            ...(written && {
+              written: { row: written.rowIndex, column: written.columnIndex, formulas: written.formulas },
+            }),
+          },
+          forget,
+        ],
+      });
+      const used = sheet.getUsedRange();
+      await writeOrTakeBack(deed(), async () => {
+        remember(fillTable(report, head, created));
+        used.load("formulas,rowIndex,columnIndex");
+        sheet.activate();
         await context.sync();
-      } catch (error) {
-        await removeSheet(context, created.sheet.name);
-        throw error;
-      }
-      return { kind: "written", sheet: created.sheet.name, address: created.address, updated: false };
+      });
+      return { kind: "written", sheet: sheet.name, address, updated: false, deed: deed(used) };
     }),
   );

@@ -9,7 +9,9 @@ const writtenReport = z.object({
   /** Headings of our columns as last written, in our order: a coach's own columns are the others. */
   headings: z.array(z.string()),
   /** The lines above the table as last written: a line that reads otherwise is the coach's. */
-  lines: z.array(z.string()),
+  head: z.array(z.string()),
+  /** The rows of notes below the table as last written; null for a row among them that is the coach's. */
+  foot: z.array(z.string().nullable()),
   chart: z.string().nullable(),
 });
 

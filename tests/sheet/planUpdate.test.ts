@@ -1,7 +1,14 @@
 import { planUpdate, type StandingTable } from "../../src/sheet/planUpdate";
 import { reportOf } from "./reportOf";
 
-const last = { tableId: "t", sheetId: "s", headings: ["Athlete", "Value (cm)", "Verdict"], lines: [], chart: null };
+const last = {
+  tableId: "t",
+  sheetId: "s",
+  headings: ["Athlete", "Value (cm)", "Verdict"],
+  head: [],
+  foot: [],
+  chart: null,
+};
 
 const standing = (body: readonly (readonly unknown[])[], more: Partial<StandingTable> = {}): StandingTable => ({
   headerRow: 5,

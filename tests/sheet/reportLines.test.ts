@@ -1,26 +1,65 @@
-import { reportLines } from "../../src/sheet/reportLines";
+import fc from "fast-check";
+import { footLines, headLines } from "../../src/sheet/reportLines";
+import { wrapLines } from "../../src/sheet/wrapLines";
 import { reportOf } from "./reportOf";
 
 const provenance = { source: "Test!A1:B3", date: "2026-08-11", method: "By hand.", used: "2 athletes, 2 results" };
+const leftOut = [
+  { cell: "B3", why: "“DNS” stands for did not start: no trial." },
+  { cell: "B4", why: "Not a number." },
+  { cell: "C9", why: "“DNS” stands for did not start: no trial." },
+];
 
-describe("reportLines(report)", () => {
-  it("says title, answer, source and method, what was left out, and what to mind", () => {
-    const leftOut = [{ cell: "B3", why: "“DNS” stands for did not start: no trial." }];
-    expect(reportLines(reportOf([], { provenance: { ...provenance, leftOut } }))).toEqual([
+describe("headLines(report, count)", () => {
+  it("says title, answer, source, and what stands below the table", () => {
+    expect(headLines(reportOf([], { provenance: { ...provenance, leftOut } }))).toEqual([
       "A sample",
       "One sentence.",
-      "Read from Test!A1:B3 on 2026-08-11: 2 athletes, 2 results. By hand.",
-      "Left out (1): B3: “DNS” stands for did not start: no trial.",
-      "Keep in mind: Mind this.",
+      "",
+      "Read from Test!A1:B3 on 2026-08-11: 2 athletes, 2 results.",
+      "Below the table: how it was computed, and one thing to keep in mind. 3 cells were left out.",
     ]);
   });
 
-  it("fits a cell, whatever was left out (Excel specifications and limits: 32,767 characters a cell)", () => {
-    const leftOut = Array.from({ length: 5000 }, (_, row) => ({
-      cell: `B${row}`,
-      why: "Empty: taken as a missing trial.",
-    }));
-    const lines = reportLines(reportOf([], { provenance: { ...provenance, leftOut } }));
-    for (const line of lines) expect(line.length).toBeLessThanOrEqual(32_767);
+  it("fills the room there is above a table that stands: blank lines, or the rest in one", () => {
+    const summary = ["One.", "Two.", "Three.", "Four."];
+    expect(headLines(reportOf([], { summary }), 6).slice(1, 4)).toEqual(["One.", "Two.", "Three. Four."]);
+    expect(headLines(reportOf([], { summary: ["One."] }), 6).slice(1, 4)).toEqual(["One.", "", ""]);
+  });
+});
+
+describe("footLines(report)", () => {
+  it("tells the method, what to keep in mind, and what was left out by reason", () => {
+    const lines = footLines(reportOf([], { provenance: { ...provenance, leftOut } }));
+    expect(lines.filter((line) => line.isHeading).map((line) => line.text)).toEqual([
+      "How it was computed",
+      "Keep in mind",
+      "Left out (3)",
+    ]);
+    expect(lines.map((line) => line.text)).toEqual([
+      "How it was computed",
+      "By hand.",
+      "Keep in mind",
+      "• Mind this.",
+      "Left out (3)",
+      "• B3, C9: “DNS” stands for did not start: no trial.",
+      "• B4: Not a number.",
+    ]);
+  });
+});
+
+describe("wrapLines(text)", () => {
+  it("breaks between words and loses none, in lines that can be read", () => {
+    fc.assert(
+      fc.property(fc.array(fc.stringMatching(/^[a-zæøå.,;]{1,60}$/), { maxLength: 80 }), (words) => {
+        const lines = wrapLines(words.join("\n "));
+        expect(lines.flatMap((line) => line.split(" "))).toEqual(words);
+        for (const line of lines) expect(line.length).toBeLessThanOrEqual(100);
+      }),
+    );
+  });
+
+  it("shortens a word that no line holds (a cell holds 32,767 characters: Excel specifications and limits)", () => {
+    expect(wrapLines(`${"x".repeat(32_767)} jumps`)).toEqual([`${"x".repeat(59)}… jumps`]);
   });
 });
