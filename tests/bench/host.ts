@@ -48,6 +48,7 @@ async function largeWorkbook(rowCount: number, columnCount: number): Promise<Uin
     shownFormula: (formula) => formula,
     spillOf: () => undefined,
     charts: [],
+    pageSetups: new Map(),
     state: { settings: {}, customProperties: {}, documentProperties: {}, sheetProperties: {}, xmlParts: [] },
   });
   return bytes;

@@ -1,8 +1,10 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Cell, Workbook, type Worksheet } from "exceljs";
 import { hopTest } from "../../sample-workbooks/hopTest";
+import { createEngine, createHost } from "../../src/host";
+import { openXlsx, saveBook } from "../../src/host/xlsx";
 import { analyse, asText, convert, libreOffice } from "./handToAndFro";
 
 const sample = join(__dirname, "../../sample-workbooks/fjordvik-handball.xlsx");
@@ -112,6 +114,49 @@ function byHand(left: readonly number[], right: readonly number[]): number {
       expect(Number(rows.find(([name]) => name === athlete.name)![3])).toBeCloseTo(byHand(left, right), 8);
     }
   }, 120_000);
+});
+
+(libreOffice ? describe : describe.skip)("a sheet set up for printing by us", () => {
+  it("is printed by LibreOffice as we said: paper, fitting, margins, area, titles, headers and breaks", async () => {
+    const host = createHost(createEngine());
+    await host.Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getActiveWorksheet();
+      sheet.getRange("A1:F60").values = Array.from({ length: 60 }, (_, row) => [row, 1, 2, 3, 4, 5]);
+      sheet.pageLayout.set({
+        orientation: "Landscape",
+        paperSize: "A4",
+        centerHorizontally: true,
+        printGridlines: true,
+      });
+      sheet.pageLayout.zoom = { horizontalFitToPages: 1 };
+      sheet.pageLayout.setPrintMargins("Inches", { left: 0.5, top: 1 });
+      sheet.pageLayout.setPrintArea("A1:F50");
+      sheet.pageLayout.setPrintTitleRows("$1:$2");
+      sheet.pageLayout.headersFooters.defaultForAllPages.centerFooter = "Page &P of &N";
+      sheet.horizontalPageBreaks.add("A21");
+      await context.sync();
+    });
+    writeFileSync(at("printed.xlsx"), saveBook(host.book).bytes);
+    host.dispose();
+    mkdirSync(at("printed"));
+    // What LibreOffice understood is read from the file it writes in turn.
+    const printed = readFileSync(convert(at("printed.xlsx"), "xlsx", at("printed")));
+    const [setup] = Object.values(openXlsx(new Uint8Array(printed), "printed").pageSetups);
+    expect(setup).toMatchObject({
+      orientation: "Landscape",
+      paper: 9,
+      zoom: { across: 1, down: null },
+      centerHorizontally: true,
+      printGridlines: true,
+      printArea: [{ row: 0, column: 0, rowCount: 50, columnCount: 6 }],
+      titleRows: { start: 0, count: 2 },
+      titleColumns: null,
+      rowBreaks: [20],
+    });
+    expect(setup!.margins.left).toBeCloseTo(36, 0);
+    expect(setup!.margins.top).toBeCloseTo(72, 0);
+    expect(setup!.headers.odd.centerFooter).toMatch(/Page &P of &N$/);
+  }, 60_000);
 });
 
 /** Everything a cell holds and how it looks, by its address. */

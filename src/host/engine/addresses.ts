@@ -27,6 +27,9 @@ export function rectangleAddress(area: Rectangle): string {
     : `${first}:${cellAddress(row + rowCount - 1, column + columnCount - 1)}`;
 }
 
+/** "$B$2:$C$9", "$B:$C", "$2:$9". */
+export const absoluteAddress = (area: Rectangle): string => rectangleAddress(area).replace(/[A-Z]+|\d+/g, "$$$&");
+
 /** A sheet's name before the "!": in quotes unless it is a plain word that is no cell address. */
 export const quotedSheet = (name: string): string =>
   /^[\p{L}_][\p{L}\p{N}_.]*$/u.test(name) && !/^([A-Za-z]{1,3}\d+|[Rr]\d*[Cc]?\d*|[Cc]\d*)$/.test(name)

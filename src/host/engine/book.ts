@@ -13,6 +13,7 @@ import { Filters } from "./filters";
 import { skipSearchForFormulas } from "./formulaSearch";
 import { Formulas } from "./formulas";
 import { Names } from "./names";
+import { PageSetups } from "./pageSetup";
 import { Protection } from "./protection";
 import { settle } from "./settle";
 import { State } from "./state";
@@ -30,6 +31,7 @@ export class Book {
   readonly tables: Tables;
   readonly names: Names;
   readonly filters: Filters;
+  readonly pageSetups: PageSetups;
   readonly charts: Charts;
   readonly conditionalFormats: ConditionalFormats;
   readonly circular: CircularReferences;
@@ -53,6 +55,7 @@ export class Book {
     this.tables = new Tables(this);
     this.names = new Names(this);
     this.filters = new Filters(this);
+    this.pageSetups = new PageSetups(this);
     this.charts = new Charts(this);
     this.conditionalFormats = new ConditionalFormats(this);
     this.circular = new CircularReferences(this);

@@ -73,6 +73,7 @@ export async function copySheet(
   const copy = sheetsOf(book).find(({ id }) => !before.has(id));
   if (!copy) throw new Error("The sheet was not copied.");
   book.lastCopiedSheet = copy.id;
+  book.pageSetups.change(copy.id, book.pageSetups.of(sheet.id));
   let name = "";
   for (let number = 2; !name || sheetNamed(book, name); number += 1) {
     const mark = ` (${number})`;

@@ -1,3 +1,4 @@
+import { Direction } from "@univerjs/core";
 import {
   DeleteRangeMoveLeftCommand,
   DeleteRangeMoveUpCommand,
@@ -63,7 +64,10 @@ export async function insertCells(area: Area, shift: "Down" | "Right", own?: str
       ? { ...toEngineRange(area), endColumn: sheet.getColumnCount() - 1 }
       : { ...toEngineRange(area), endRow: sheet.getRowCount() - 1 };
     const command = wholeRows ? InsertRowByRangeCommand : InsertColByRangeCommand;
-    await onSheet(area, () => book.commands.executeCommand(command.id, { ...place, range }));
+    // New lines are like those before them; before the first there are none, so that they are like those behind.
+    const isFirst = wholeRows ? area.row === 0 : area.column === 0;
+    const direction = isFirst ? (wholeRows ? Direction.UP : Direction.LEFT) : undefined;
+    await onSheet(area, () => book.commands.executeCommand(command.id, { ...place, range, direction }));
     return;
   }
   refuseTables(area, down, own);

@@ -1,8 +1,12 @@
 import type { Book } from "../engine/book";
 import type { OpenedXlsx } from "./read";
 
-/** Gives an open workbook what its file held beside the engine's snapshot: charts, and what add-ins keep in it. */
-export function restoreBook(book: Book, { charts, state }: Pick<OpenedXlsx, "charts" | "state">): void {
+/** Gives an open workbook what its file held beside the engine's snapshot: charts, how it is printed, and what add-ins keep in it. */
+export function restoreBook(
+  book: Book,
+  { charts, pageSetups, state }: Pick<OpenedXlsx, "charts" | "pageSetups" | "state">,
+): void {
   for (const { sheetId, type, given } of charts) book.charts.add(sheetId, type, given);
+  for (const [sheetId, setup] of Object.entries(pageSetups)) book.pageSetups.change(sheetId, setup);
   book.state.load(state);
 }

@@ -12,5 +12,6 @@ export function saveBook(book: Book): SavedXlsx {
     spillOf: (sheetId, row, column) => spills?.[sheetId]?.[row]?.[column] ?? undefined,
     charts: book.charts.list().map((chart) => ({ chart, data: book.charts.dataOf(chart) })),
     state: book.state.save(),
+    pageSetups: book.pageSetups.list(),
   });
 }

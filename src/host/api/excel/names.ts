@@ -1,9 +1,10 @@
+import { absoluteAddress, quotedSheet } from "../../engine/addresses";
 import type { Area } from "../../engine/area";
 import type { Book } from "../../engine/book";
 import { readValues } from "../../engine/cells";
 import { type DefinedName, nameFault } from "../../engine/names";
 import { addressOf, resolveArea } from "../../engine/references";
-import type { Sheet } from "../../engine/sheets";
+import { type Sheet, nameOf as sheetName } from "../../engine/sheets";
 import { refuse } from "../errors";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { text } from "./arguments";
@@ -22,10 +23,8 @@ const areaNamed = (target: NameTarget): Area | null => {
 };
 
 /** The absolute address a name keeps: "=Sheet1!$A$1:$B$2". */
-const absolute = (area: Area): string => {
-  const [sheet = "", cells = ""] = addressOf(area).split(/!(?=[^!]*$)/);
-  return `=${sheet}!${cells.replace(/([A-Z]+)?(\d+)?/g, (_, letters = "", digits = "") => (letters ? `$${letters}` : "") + (digits ? `$${digits}` : ""))}`;
-};
+const absolute = (area: Area): string =>
+  `=${quotedSheet(sheetName({ book: area.book, id: area.sheetId }))}!${absoluteAddress(area)}`;
 
 /** What a constant is worth; text in quotes, numbers and truth values. Calculations are looked at through a cell. */
 function constantOf(formula: string): { value: unknown; type: string } {

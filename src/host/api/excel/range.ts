@@ -1,4 +1,5 @@
 import type { IStyleData } from "@univerjs/core";
+import { splitAreas } from "../../engine/addresses";
 import {
   type Area,
   bounding,
@@ -79,6 +80,14 @@ export function areaOf(given: unknown, on: Area): Area {
   const found = resolveArea(on.book, text(given, "A range"), sheetOf(on));
   return found ?? refuse("InvalidArgument", `"${given}" is no range.`);
 }
+
+/** One range, several, or their addresses joined by commas. */
+export const areasOf = (given: unknown, on: Area): readonly Area[] =>
+  Array.isArray(given)
+    ? (given as readonly Area[])
+    : typeof given === "string"
+      ? splitAreas(given).map((part) => areaOf(part, on))
+      : [areaOf(given, on)];
 
 function writeChecked(area: Area, given: unknown): void {
   const grid = cellGrid(area, given);

@@ -38,6 +38,8 @@ import { WorksheetCustomPropertyCollection } from "./customProperties";
 import { WorksheetFreezePanes } from "./freezePanes";
 import { NamedItemCollection } from "./names";
 import { NoteCollection } from "./notes";
+import { PageBreakCollection } from "./pageBreaks";
+import { PageLayout } from "./pageLayout";
 import { WorksheetProtection } from "./protection";
 import { Range } from "./range";
 import { RangeAreas } from "./rangeAreas";
@@ -155,10 +157,13 @@ export const Worksheet: ProxyClass<Excel.Worksheet, Sheet> = proxyClass<Excel.Wo
     charts: { of: () => ChartCollection, at: (sheet) => sheet },
     customProperties: { of: () => WorksheetCustomPropertyCollection, at: (sheet) => sheet },
     freezePanes: { of: () => WorksheetFreezePanes, at: (sheet) => sheet },
+    horizontalPageBreaks: { of: () => PageBreakCollection, at: (sheet) => ({ sheet, between: "rows" }) },
     names: { of: () => NamedItemCollection, at: ({ book, id }) => ({ book, sheetId: id }) },
     notes: { of: () => NoteCollection, at: ({ book, id }) => ({ book, sheetId: id }) },
+    pageLayout: { of: () => PageLayout, at: (sheet) => sheet },
     protection: { of: () => WorksheetProtection, at: (sheet) => sheet },
     tables: { of: () => TableCollection, at: ({ book, id }) => ({ book, sheetId: id }) },
+    verticalPageBreaks: { of: () => PageBreakCollection, at: (sheet) => ({ sheet, between: "columns" }) },
   },
   methods: {
     activate(sheet) {

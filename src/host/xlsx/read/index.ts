@@ -1,6 +1,7 @@
 import { type IStyleData, type IWorkbookData, LocaleType } from "@univerjs/core";
 import type { ISheetNote } from "@univerjs/sheets-note";
 import type { ITableJson } from "@univerjs/sheets-table";
+import type { PageSetup } from "../../engine/pageSetup";
 import type { WorkbookState } from "../../engine/state";
 import { openPackage, type WorkbookPackage } from "../package/workbookPackage";
 import { childOf, childrenOf, textOf, truthOf, type XmlElement } from "../package/xml";
@@ -14,6 +15,7 @@ import { readFilter } from "./filters";
 import { readNames } from "./names";
 import { readNotes } from "./notes";
 import { noticesOf } from "./notices";
+import { readPageSetup, readPrintNames } from "./pageSetup";
 import { readSheet } from "./sheet";
 import { readState } from "./state";
 import { readStyles } from "./styles";
@@ -25,6 +27,8 @@ export type OpenedXlsx = {
   readonly workbook: Partial<IWorkbookData>;
   /** What the engine has no place for; see `restoreBook`. */
   readonly charts: readonly ReadChart[];
+  /** How sheets are printed, by their ids. */
+  readonly pageSetups: Readonly<Record<string, PageSetup>>;
   readonly state: WorkbookState;
   /** A sentence for each thing that did not come along. */
   readonly notices: readonly string[];
@@ -58,14 +62,21 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
   const rules: Record<string, unknown> = {};
   const filters: Record<string, unknown> = {};
   const charts: ReadChart[] = [];
+  const printNames = readPrintNames(source);
+  const pageSetups: Record<string, PageSetup> = {};
   let formatsLeft = 0;
   let tableCount = 0;
 
   const listed = childrenOf(childOf(source, "sheets"), "sheet");
   const worksheets = listed
-    .map((entry, index) => ({ entry, id: `sheet-${index + 1}`, path: paths.get(entry.attributes.id ?? "") ?? "" }))
+    .map((entry, index) => ({
+      entry,
+      place: index,
+      id: `sheet-${index + 1}`,
+      path: paths.get(entry.attributes.id ?? "") ?? "",
+    }))
     .filter(({ path }) => isWorksheet(file, path));
-  for (const { entry, id, path } of worksheets) {
+  for (const { entry, place, id, path } of worksheets) {
     const identity = {
       id,
       name: entry.attributes.name ?? id,
@@ -95,6 +106,8 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     formatsLeft += left;
     rules[id] = readDataValidations(sheet.xml);
     charts.push(...readCharts(file, path, sheet.data, id, colours));
+    const page = readPageSetup(sheet.xml, printNames.get(place));
+    if (page) pageSetups[id] = page;
     const filter = readFilter(sheet.xml, sheet.data);
     if (filter) filters[id] = filter;
   }
@@ -125,6 +138,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
   return {
     workbook,
     charts,
+    pageSetups,
     state: readState(file, workbook.sheetOrder ?? []),
     notices: noticesOf(file, { formats: formatsLeft, chartsRead: charts.length }),
   };

@@ -12,6 +12,7 @@ import type { IConditionFormattingRule } from "@univerjs/sheets-conditional-form
 import type { IAutoFilter } from "@univerjs/sheets-filter";
 import type { ISheetNote } from "@univerjs/sheets-note";
 import type { ITableJson } from "@univerjs/sheets-table";
+import type { PageSetup } from "../../engine/pageSetup";
 import type { WorkbookState } from "../../engine/state";
 import { pack } from "../package/archive";
 import type { CellSurroundings } from "./cells";
@@ -23,6 +24,7 @@ import { counted, main, part, relationships, tag } from "./markup";
 import { namesMarkup } from "./names";
 import { noteBoxesPart, notesPart } from "./notes";
 import { PackageWriter } from "./packageWriter";
+import { printNames } from "./pageSetup";
 import { SharedTexts } from "./sharedTexts";
 import { sheetMarkup } from "./sheet";
 import { writeState } from "./state";
@@ -39,6 +41,8 @@ export type WorkbookToSave = {
   readonly spillOf: (sheetId: string, row: number, column: number) => IRange | undefined;
   readonly charts: readonly ChartToSave[];
   readonly state: WorkbookState;
+  /** How sheets are printed, by their ids; those that are not there as a fresh one. */
+  readonly pageSetups: ReadonlyMap<string, PageSetup>;
 };
 
 /** The bytes of the file, and a sentence for each thing that did not fit into it. */
@@ -106,6 +110,7 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
         dataValidations: validations.markup,
         drawing: drawing ? tag("drawing", { "r:id": drawing }) : "",
         legacyDrawing: boxes ? tag("legacyDrawing", { "r:id": boxes }) : "",
+        page: workbook.pageSetups.get(sheetId),
         tableParts: counted(
           "tableParts",
           tableLinks.map((id) => tag("tablePart", { "r:id": id })),
@@ -118,13 +123,17 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
     return tag("sheet", { name: sheet.name, sheetId: index + 1, state: hidden, "r:id": id });
   });
 
+  const namesForPrinting = order.flatMap((sheetId, place) => {
+    const setup = workbook.pageSetups.get(sheetId);
+    return setup ? printNames(setup, snapshot.sheets?.[sheetId]?.name ?? "", place) : [];
+  });
   writer.link("xl/workbook.xml", "styles", "xl/styles.xml", styles.part(), "styles");
   writer.link("xl/workbook.xml", "sharedStrings", "xl/sharedStrings.xml", texts.part(), "sharedStrings");
   const active = Math.max(0, order.indexOf(workbook.activeSheetId));
   const book = tag("workbook", { xmlns: main, "xmlns:r": relationships }, [
     tag("bookViews", {}, tag("workbookView", { activeTab: active || undefined })),
     tag("sheets", {}, sheetTags),
-    namesMarkup(Object.values(resources.names), order, atTheTop),
+    namesMarkup(Object.values(resources.names), order, atTheTop, namesForPrinting),
     // Whoever opens the file calculates it anew: their functions may differ from ours.
     tag("calcPr", { calcId: 191029, fullCalcOnLoad: true }),
   ]);

@@ -6,6 +6,7 @@ export function namesMarkup(
   names: readonly IDefinedNamesServiceParam[],
   sheetIds: readonly string[],
   shownFormula: (formula: string) => string,
+  printNames: readonly string[],
 ): string {
   const list = names.map(({ name, formulaOrRefString, localSheetId, comment, hidden }) => {
     const sheet = sheetIds.indexOf(localSheetId ?? "");
@@ -15,5 +16,6 @@ export function namesMarkup(
       escaped(fileFormula(shownFormula(formulaOrRefString), undefined)),
     );
   });
+  list.push(...printNames);
   return list.length > 0 ? tag("definedNames", {}, list) : "";
 }

@@ -1,9 +1,11 @@
 import { BooleanNumber, type ICellData, type IRange, type IRowData, type IWorksheetData } from "@univerjs/core";
+import type { PageSetup } from "../../engine/pageSetup";
 import { cellAddress, rangeReference } from "../addresses";
 import { heightOfPixels, widthOfPixels } from "../measures";
 import { type CellSurroundings, cellTag } from "./cells";
 import { fileColour } from "./colours";
 import { main, relationships, tag } from "./markup";
+import { fitMarkup, pageMarkup } from "./pageSetup";
 
 /** Markup that comes from other parts of the workbook, already written, in the places the format prescribes. */
 export type SheetExtras = {
@@ -13,6 +15,7 @@ export type SheetExtras = {
   readonly drawing: string;
   readonly legacyDrawing: string;
   readonly tableParts: string;
+  readonly page: PageSetup | undefined;
   /** Rows that a filter keeps out of sight. */
   readonly filteredRows: ReadonlySet<number>;
 };
@@ -24,10 +27,11 @@ export function sheetMarkup(
   isActive: boolean,
 ): string {
   const tab = fileColour(sheet.tabColor);
+  const properties = (tab ? tag("tabColor", { rgb: tab }) : "") + fitMarkup(extras.page);
   const { area, rows } = rowsMarkup(sheet, around, extras.filteredRows);
   const merges = (sheet.mergeData ?? []).map((merge) => tag("mergeCell", { ref: rangeReference(merge) }));
   return tag("worksheet", { xmlns: main, "xmlns:r": relationships }, [
-    tab ? tag("sheetPr", {}, tag("tabColor", { rgb: tab })) : "",
+    properties === "" ? "" : tag("sheetPr", {}, properties),
     tag("dimension", { ref: rangeReference(area) }),
     tag("sheetViews", {}, viewMarkup(sheet, isActive)),
     tag("sheetFormatPr", {
@@ -40,7 +44,7 @@ export function sheetMarkup(
     merges.length > 0 ? tag("mergeCells", { count: merges.length }, merges) : "",
     extras.conditionalFormats,
     extras.dataValidations,
-    tag("pageMargins", { left: 0.7, right: 0.7, top: 0.75, bottom: 0.75, header: 0.3, footer: 0.3 }),
+    pageMarkup(extras.page),
     extras.drawing,
     extras.legacyDrawing,
     extras.tableParts,
