@@ -1,0 +1,56 @@
+import type { BatteryTest } from "../store/battery";
+import type { QualityWeight } from "../store/qualityWeights";
+import type { SquadMember } from "../store/squad";
+import { createStoreTables, fillStoreTable, rememberStoreTables, removeSheets } from "./createStoreTable";
+import type { Deed } from "./deed";
+import { trapHost } from "./hostRefusal";
+import { batterySheet, resultsSheet, type StoreSheet, squadSheet, weightsSheet } from "./storeSheet";
+import { findStoreTables } from "./storeTables";
+
+/** The rows to begin with; a table that is not named is not made. */
+export type TablesToSetUp = {
+  readonly squad?: readonly SquadMember[];
+  readonly battery?: readonly BatteryTest[];
+  readonly weights?: readonly QualityWeight[];
+};
+
+export type SetUp = {
+  /** Names of the sheets made, which may be "Squad 2" beside a sheet of the coach's. */
+  readonly sheets: readonly string[];
+  readonly deed: Deed;
+};
+
+/**
+ * Makes those tables that do not stand yet, each on its own sheet, and an empty table of results. A table that stands
+ * is left as it is. Three round trips; where one fails, the sheets made so far are removed.
+ */
+export const setUp = ({ squad, battery, weights }: TablesToSetUp): Promise<SetUp> =>
+  trapHost(() =>
+    Excel.run(async (context): Promise<SetUp> => {
+      const workbook = await findStoreTables(context);
+      const wished: StoreSheet[] = [
+        ...(squad ? [squadSheet(squad)] : []),
+        ...(battery ? [batterySheet(battery)] : []),
+        ...(weights ? [weightsSheet(weights)] : []),
+        resultsSheet([]),
+      ];
+      const missing = wished.filter(({ id, table }) => workbook.find({ id, name: table.name }) === null);
+      if (missing.length === 0) return { sheets: [], deed: { what: "Set up nothing: all tables stand.", steps: [] } };
+      const created = createStoreTables(context, missing, workbook);
+      const sheets = created.map(({ sheetName }) => sheetName);
+      try {
+        await context.sync();
+        for (const one of created) fillStoreTable(one);
+        created[0]!.sheet.activate();
+        const steps = rememberStoreTables(context, created, workbook);
+        await context.sync();
+        return { sheets, deed: { what: `Set up ${listed(sheets)}.`, steps } };
+      } catch (error) {
+        await removeSheets(context, sheets);
+        throw error;
+      }
+    }),
+  );
+
+const listed = (names: readonly string[]): string =>
+  names.length === 1 ? names[0]! : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
