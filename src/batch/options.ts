@@ -1,25 +1,9 @@
 import { readFileSync } from "node:fs";
 import { z } from "zod";
 import type { AnyAnalysis } from "../analyses/analysis";
-import { type ColumnMap, type ColumnUse, withUnit, withUse } from "../reading/columns";
+import { type ColumnMap, columnUses, withUnit, withUse } from "../reading/columns";
 import { unitOf, units } from "../reading/units";
 import { BatchRefusal, OrderRefusal } from "./refusal";
-
-/** Every use a column can have; the compiler sees that none is missing. */
-const uses = {
-  athlete: "athlete",
-  left: "left",
-  right: "right",
-  result: "result",
-  side: "side",
-  attempt: "attempt",
-  test: "test",
-  measure: "measure",
-  unit: "unit",
-  date: "date",
-  group: "group",
-  none: "none",
-} as const satisfies { [Use in ColumnUse]: Use };
 
 /** What a coach corrects or chooses in the pane, said beforehand and for every workbook alike. */
 const schema = z.strictObject({
@@ -29,7 +13,7 @@ const schema = z.strictObject({
   unit: z.string().optional(),
   hiddenRows: z.boolean().optional(),
   /** What a column is used for, by its letters: { "C": "left" }. */
-  columns: z.record(z.string(), z.enum(uses)).optional(),
+  columns: z.record(z.string(), z.enum(columnUses)).optional(),
   settings: z.record(z.string(), z.unknown()).optional(),
 });
 

@@ -45,6 +45,8 @@ export const words = {
       group: "Role or group",
       measure: "What was measured",
       unit: "Unit of each row",
+      bodyMass: "Body mass",
+      stature: "Stature",
       none: "Not used",
     } satisfies Record<ColumnUse, string>,
     unit: "Unit of the results",

@@ -1,20 +1,26 @@
-import type { MeasureKey } from "./measures";
+import { fitsMeasure, type MeasureKey } from "./measures";
+import { unitOf } from "./units";
 import type { Side } from "./vocabulary";
 
+export const columnUses = [
+  "athlete",
+  "left",
+  "right",
+  "result",
+  "side",
+  "attempt",
+  "test",
+  "measure",
+  "unit",
+  "date",
+  "group",
+  "bodyMass",
+  "stature",
+  "none",
+] as const;
+
 /** What a column of the selection is used for; the coach may change it. */
-export type ColumnUse =
-  | "athlete"
-  | "left"
-  | "right"
-  | "result"
-  | "side"
-  | "attempt"
-  | "test"
-  | "measure"
-  | "unit"
-  | "date"
-  | "group"
-  | "none";
+export type ColumnUse = (typeof columnUses)[number];
 
 export type Column = {
   /** Offset from the grid's first column. */
@@ -39,6 +45,8 @@ export type ColumnMap = {
   readonly columns: readonly Column[];
   /** Day of all results, ISO, where no column says it; null while unknown. */
   readonly date: string | null;
+  /** Names that the coach says are one person's: a name as it was read, and the name to read it as. */
+  readonly sameAthlete: Readonly<Record<string, string>>;
   readonly includeHiddenRows: boolean;
 };
 
@@ -63,19 +71,28 @@ export const sideOfUse = (use: ColumnUse): Side | null => (use === "left" || use
 
 /** The map with one column put to another use. A second column for a use that is single takes it over. */
 export function withUse(map: ColumnMap, offset: number, use: ColumnUse): ColumnMap {
-  const single: readonly ColumnUse[] = ["athlete", "side", "attempt", "test", "measure", "unit", "date", "group"];
+  const isSingle = !isResultUse(use);
   return {
     ...map,
     columns: map.columns.map((column) => {
       if (column.offset === offset) return { ...column, use };
-      return single.includes(use) && column.use === use ? { ...column, use: "none" as const } : column;
+      return isSingle && column.use === use ? { ...column, use: "none" as const } : column;
     }),
   };
 }
 
 const resultUses: readonly ColumnUse[] = ["left", "right", "result"];
 
-export const holdsResults = (column: Column): boolean => resultUses.includes(column.use);
+/** Facts of the athlete's body are kept beside the results: no test gave them. */
+export const bodyUses = ["bodyMass", "stature"] as const;
+
+export type BodyUse = (typeof bodyUses)[number];
+
+export const isBodyUse = (use: ColumnUse | MeasureKey): use is BodyUse => (bodyUses as readonly string[]).includes(use);
+
+export const isResultUse = (use: ColumnUse): boolean => resultUses.includes(use);
+
+export const holdsResults = (column: Column): boolean => isResultUse(column.use);
 
 /** The units of the columns of results, each once. */
 export const unitsOfResults = (map: ColumnMap): string[] => [
@@ -88,8 +105,10 @@ export function unitOfResults(map: ColumnMap): string | null {
   return found.size === 1 ? [...found][0]! : null;
 }
 
-/** The map with all columns of results in one unit. */
+/** The map with all columns of results in one unit, but for those whose measure cannot be in it (repetitions in cm). */
 export const withUnit = (map: ColumnMap, unit: string | null): ColumnMap => ({
   ...map,
-  columns: map.columns.map((column) => (holdsResults(column) ? { ...column, unit } : column)),
+  columns: map.columns.map((column) =>
+    holdsResults(column) && (unit === null || fitsMeasure(unitOf(unit), column.measure)) ? { ...column, unit } : column,
+  ),
 });

@@ -1,3 +1,5 @@
+import { type Unit, unitOf } from "./units";
+
 /**
  * What a number of a test is, where the formulas need to know it: the load and the repetitions of one set, the splits of
  * one sprint, the flight and the contact of one jump. A test that gives one number and enters no formula needs none.
@@ -13,6 +15,10 @@ export type Measure = {
   readonly derived?: true;
   /** Words in headings that mean it, lower case, English and German. */
   readonly spellings: readonly string[];
+  /** Words that mean it beside the name of a test only: a "Height" by itself may be the athlete's. */
+  readonly spellingsBesideTest?: readonly string[];
+  /** Whether 0 can be its value: no repetition managed, none left in reserve. */
+  readonly mayBeZero?: true;
 };
 
 export const measures = {
@@ -20,19 +26,22 @@ export const measures = {
     label: "Load",
     unit: "kg",
     better: null,
-    spellings: ["load", "weight lifted", "bar load", "last", "gewicht"],
+    spellings: ["load", "weight lifted", "bar load", "last"],
+    spellingsBesideTest: ["weight", "gewicht"],
   },
   repetitions: {
     label: "Repetitions",
     unit: "reps",
     better: "higher",
     spellings: ["repetitions", "reps", "rep", "wiederholungen", "wdh"],
+    mayBeZero: true,
   },
   repetitionsInReserve: {
     label: "Repetitions in reserve",
     unit: "reps",
     better: null,
     spellings: ["repetitions in reserve", "reps in reserve", "reserve", "rir"],
+    mayBeZero: true,
   },
   barVelocity: {
     label: "Bar velocity",
@@ -47,7 +56,13 @@ export const measures = {
     better: "lower",
     spellings: ["contact time", "ground contact", "contact", "kontaktzeit"],
   },
-  jumpHeight: { label: "Jump height", unit: "cm", better: "higher", spellings: ["jump height", "sprunghöhe"] },
+  jumpHeight: {
+    label: "Jump height",
+    unit: "cm",
+    better: "higher",
+    spellings: ["jump height", "sprunghöhe"],
+    spellingsBesideTest: ["height", "höhe"],
+  },
   time5: { label: "5 m", unit: "s", better: "lower", spellings: ["5 m", "5m"] },
   time10: { label: "10 m", unit: "s", better: "lower", spellings: ["10 m", "10m"] },
   time15: { label: "15 m", unit: "s", better: "lower", spellings: ["15 m", "15m"] },
@@ -80,6 +95,12 @@ export type MeasureKey = keyof typeof measures;
 export const measureKeys = Object.keys(measures) as readonly MeasureKey[];
 
 export const measureOf = (key: MeasureKey): Measure => measures[key];
+
+/** Whether results of a measure can be in a unit: always, where either is not known. */
+export function fitsMeasure(unit: Unit | null, measure: MeasureKey | null): boolean {
+  const wanted = measure === null ? null : unitOf(measureOf(measure).unit ?? "");
+  return unit === null || wanted === null || unit.quantity === wanted.quantity;
+}
 
 export const isMeasureKey = (key: string): key is MeasureKey => key in measures;
 

@@ -15,7 +15,8 @@ const dayMilliseconds = 86_400_000;
 
 /**
  * A cell as a day. Spreadsheets keep days as serial numbers (1900 date system). Of days typed as text only those with
- * one meaning are read: 2026-08-11, 11.8.2026, 11/25/2026 or 25/11/2026, but not 8/11/2026.
+ * one meaning are read: 2026-08-11, 11.8.2026, 11.8.26, 11/25/2026 or 25/11/2026, 11 August 2026 or August 11, 2026
+ * (German months too), but not 8/11/2026.
  */
 export function readDate(cell: Cell): DateReading {
   if (cell === null || (typeof cell === "string" && cell.trim() === "")) return { kind: "empty" };
@@ -28,8 +29,17 @@ export function readDate(cell: Cell): DateReading {
   const text = cell.trim();
   const iso = /^(\d{4})-(\d{1,2})-(\d{1,2})(?:[T ].*)?$/.exec(text);
   if (iso) return dayOf(text, Number(iso[1]), Number(iso[2]), Number(iso[3]));
-  const dotted = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4})$/.exec(text);
-  if (dotted) return dayOf(text, Number(dotted[3]), Number(dotted[2]), Number(dotted[1]));
+  const dotted = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4}|\d{2})$/.exec(text);
+  if (dotted) {
+    const year = Number(dotted[3]);
+    return dayOf(text, year < 100 ? 2000 + year : year, Number(dotted[2]), Number(dotted[1]));
+  }
+  const dayFirst = /^(\d{1,2})\.?\s(\p{L}{3,9})\.?,?\s(\d{4})$/u.exec(text);
+  const named = dayFirst ? monthOf(dayFirst[2]!) : null;
+  if (dayFirst && named !== null) return dayOf(text, Number(dayFirst[3]), named, Number(dayFirst[1]));
+  const monthFirst = /^(\p{L}{3,9})\.?\s(\d{1,2}),?\s(\d{4})$/u.exec(text);
+  const namedFirst = monthFirst ? monthOf(monthFirst[1]!) : null;
+  if (monthFirst && namedFirst !== null) return dayOf(text, Number(monthFirst[3]), namedFirst, Number(monthFirst[2]));
   const slashed = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/.exec(text);
   if (!slashed) return unread(`“${text.slice(0, 24)}” is not a date.`);
   const [first, second, year] = [Number(slashed[1]), Number(slashed[2]), Number(slashed[3])];
@@ -45,6 +55,14 @@ function dayOf(text: string, year: number, month: number, day: number): DateRead
   return exists && year >= 1990 && year <= 2099
     ? { kind: "date", date: isoOf(date) }
     : unread(`“${text}” is not a date from 1990 to 2099.`);
+}
+
+/** The months by their first three letters, English and German. */
+const months = ["jan", "feb", "mar|mär", "apr", "may|mai", "jun", "jul", "aug", "sep", "oct|okt", "nov", "dec|dez"];
+
+function monthOf(word: string): number | null {
+  const at = months.findIndex((start) => new RegExp(`^(?:${start})`, "i").test(word));
+  return at < 0 ? null : at + 1;
 }
 
 const isoOf = (date: Date): string => date.toISOString().slice(0, 10);

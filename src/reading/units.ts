@@ -36,6 +36,9 @@ export const unitOf = (spelling: string): Unit | null => {
 export const convert = (value: number, from: Unit, to: Unit): number | null =>
   from.quantity === to.quantity ? (value * from.toBase) / to.toBase : null;
 
+/** Columns are numbered by the trial at most this far: a larger number in a heading is part of a name. */
+export const mostTrials = 12;
+
 /** The unit in a heading, e.g. "cm" of "Left 1 (cm)", "Left 1 [cm]", "Left 1, cm" or "Left 1 cm"; and the rest. */
 export function splitHeading(heading: string): { name: string; unit: Unit | null } {
   const text = heading.trim().replace(/\s+/g, " ");
@@ -44,11 +47,15 @@ export function splitHeading(heading: string): { name: string; unit: Unit | null
     const unit = unitOf(bracketed[2]!);
     if (unit) return { name: `${bracketed[1]} ${bracketed[3]}`.trim(), unit };
   }
-  const trailing = /^(.+?)(?:\s*,\s*|\s+in\s+|\s+)([A-Za-z/%"]+)$/.exec(text);
+  const trailing = /^(.+?)(\s*,\s*|\s+in\s+|\s+)([A-Za-z/%"]+)$/.exec(text);
   if (trailing) {
-    const unit = unitOf(trailing[2]!);
+    const [, name, between, spelling] = trailing as unknown as [string, string, string, string];
+    const unit = unitOf(spelling);
     // "Hop m" may be a column of metres; "L" or "R" never are units, and one letter alone is too little to go by.
-    if (unit && trailing[2]!.length > 1) return { name: trailing[1]!.trim(), unit };
+    const isSaid = spelling.length > 1 || between.trim() !== "";
+    // "Drop jump 40 cm" is a jump from 40 cm; "Left 1 cm" is the first trial.
+    const isQuantity = between.trim() === "" && Number(/\d+$/.exec(name)?.[0] ?? 0) > mostTrials;
+    if (unit && isSaid && !isQuantity) return { name: name.trim(), unit };
   }
   return { name: text, unit: null };
 }

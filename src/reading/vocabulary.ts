@@ -15,16 +15,36 @@ export const headingWords = {
   side: ["side", "leg", "limb", "foot", "arm", "hand", "seite", "bein", "fuß", "fuss"],
   attempt: ["trial", "attempt", "try", "jump no", "trial no", "attempt no", "versuch", "nr", "no", "set"],
   date: ["date", "day", "session", "datum", "tag"],
-  test: ["test", "exercise", "task", "übung"],
+  test: ["test", "test name", "exercise", "task", "übung"],
+  measure: ["measure", "measurement", "metric", "variable", "quantity", "messgröße", "kenngröße", "kennwert"],
+  unit: ["unit", "units", "einheit"],
   group: ["group", "role", "position", "team", "squad", "line", "gruppe", "rolle", "mannschaft"],
   result: ["result", "distance", "value", "score", "weite", "ergebnis", "wert", "mark", "best"],
 } as const;
 
-/** Words of columns that describe the athlete and are no test results. */
-export const otherMeasures = [
-  ...["mass", "weight", "stature", "height", "age", "born", "birth", "year", "jersey", "shirt", "number"],
-  ...["gewicht", "größe", "alter", "jahrgang", "nummer"],
+/** Words of columns that describe the athlete, or the way of the test, and are no results. */
+export const otherNumbers = [
+  ...["mass", "weight", "stature", "height", "age", "born", "birth", "year", "jersey", "shirt", "number", "bmi"],
+  ...["gewicht", "größe", "alter", "jahrgang", "nummer", "rank", "rang", "id"],
 ] as const;
+
+/** Words of columns that a coach computed from the trials beside them: no results of their own. */
+export const computedWords = [
+  ...["mean", "average", "avg", "sum", "total", "difference", "diff", "asymmetry", "symmetry", "lsi", "sd", "cv"],
+  ...["mittelwert", "mittel", "schnitt", "summe", "differenz"],
+] as const;
+
+/** Headings of body mass and stature. The last two of each are a body's only where no test stands beside them. */
+export const bodyWords = {
+  bodyMass: [
+    ...["body mass", "bodymass", "body weight", "bodyweight", "mass", "bm", "bw", "körpergewicht", "körpermasse"],
+    ...["weight", "gewicht"],
+  ],
+  stature: [
+    ...["stature", "standing height", "body height", "körpergröße", "körperhöhe", "größe"],
+    ...["height", "höhe"],
+  ],
+} as const;
 
 export const leftWords = ["left", "lft", "lt", "l", "links", "li"] as const;
 export const rightWords = ["right", "rgt", "rt", "r", "rechts", "re"] as const;
