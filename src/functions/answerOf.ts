@@ -1,4 +1,4 @@
-import { type FunctionCode, functionCode } from "./reference";
+import { type FunctionCode, functionCode, functionReference } from "./reference";
 
 /** What a call of a custom function gives: rows of values, each error with its reason. */
 export type FunctionAnswer = readonly (readonly AnswerCell[])[];
@@ -17,14 +17,29 @@ export type AnswerError = {
  * one that answers in the cells.
  *
  * @param id of the function, e.g. "ASYMMETRY".
- * @param given one argument for each parameter: a single value, rows of cells, or null where it is left out.
+ * @param given rows of cells for each argument, a single value as one cell; those left out at the end may be missing.
  */
-export async function answerOf(id: string, given: readonly unknown[]): Promise<FunctionAnswer> {
+export async function answerOf(
+  id: string,
+  given: readonly (readonly (readonly unknown[])[])[],
+): Promise<FunctionAnswer> {
+  const help = functionReference.find((one) => one.id === id);
   const code = await functionCode[id]?.();
-  if (!code) throw new Error(`There is no function ${id}.`);
-  const answer = call(code, given);
+  if (!code || !help) throw new Error(`There is no function ${id}.`);
+  const isMany = help.parameters.some(({ takesCells }, index) => !takesCells && cellCount(given[index]) > 1);
+  if (isMany) return [[{ error: "#VALUE!", why: "" }]];
+  const answer = call(
+    code,
+    help.parameters.map(({ takesCells, optional }, index) => {
+      const cells = given[index] ?? [[null]];
+      const isLeftOut = cellCount(cells) === 1 && cells[0]![0] === null;
+      return takesCells && !(optional && isLeftOut) ? cells : cells[0]![0];
+    }),
+  );
   return Array.isArray(answer) ? answer.map((row: unknown[]) => row.map(cellOf)) : [[cellOf(answer)]];
 }
+
+const cellCount = (cells: readonly (readonly unknown[])[] | undefined): number => (cells ?? []).flat().length;
 
 function call(code: FunctionCode, given: readonly unknown[]): unknown {
   try {

@@ -21,7 +21,13 @@ export type FunctionHelp = {
   readonly source: string;
 };
 
-export type ParameterHelp = { readonly name: string; readonly help: string; readonly optional: boolean };
+export type ParameterHelp = {
+  readonly name: string;
+  readonly help: string;
+  readonly optional: boolean;
+  /** Whether it takes cells; else a single value. */
+  readonly takesCells: boolean;
+};
 
 /** Subjects in the order in which a coach meets them, the files of each, and other words for them. */
 const subjects: readonly { subject: string; files: readonly string[]; alsoFoundBy: string }[] = [
@@ -72,10 +78,11 @@ export function describeReference(files: readonly FunctionFile[]): FunctionHelp[
             alsoFoundBy,
             answers,
             more,
-            parameters: parameters.map(({ name, description: help = "", optional }) => ({
+            parameters: parameters.map(({ name, description: help = "", optional, dimensionality }) => ({
               name,
               help: oneLine(help),
               optional: optional === true,
+              takesCells: dimensionality === "matrix",
             })),
             ...tags.get(id)!,
           };
