@@ -58,6 +58,10 @@ export const signedIndex = (label: string, meaning: string) =>
 export const quantity = (label: string, meaning: string, unit: string, format: string) =>
   described(z.number().nullable(), { label, meaning, unit, format });
 
+/** As `quantity`, for a column that is there only where a row has something to say in it. */
+export const quantityWhereSaid = (label: string, meaning: string, unit: string, format: string) =>
+  described(z.number().nullable(), { label, meaning, unit, format, whereSaid: true });
+
 /** A column that only serves the chart; it is written last and in grey. */
 export const forChart = (label: string, meaning: string) =>
   described(z.number().nullable(), { label, meaning, unit: "%", format: "+0.0;-0.0;0.0", quiet: true });
