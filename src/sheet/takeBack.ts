@@ -26,9 +26,9 @@ export const takeBack = (deed: Deed, { anyway = false } = {}): Promise<TakenBack
   });
 
 /** Writes; where that fails half way, takes back what was done, and lets the failure out. */
-export async function writeOrTakeBack(deed: Deed, write: () => Promise<void>): Promise<void> {
+export async function writeOrTakeBack<T>(deed: Deed, write: () => Promise<T>): Promise<T> {
   try {
-    await write();
+    return await write();
   } catch (failure) {
     // The failure of the write is what the coach is told, whatever becomes of the repair.
     await takeBack(deed, { anyway: true }).catch(() => undefined);

@@ -70,31 +70,15 @@ export const writeReport = (report: Report, key: string, fresh = false): Promise
           what: `Renewed ${quotedSheet(sheet.name)}!${renewal.address}`,
           steps: [...renewal.steps, forget],
         };
-        const left: { range: Excel.Range; step: Restoration }[] = [];
-        await writeOrTakeBack(deed, async () => {
+        const written = await writeOrTakeBack(deed, async () => {
           renewal.write();
           remember(renewal.written);
-          for (const step of deed.steps) {
-            if (step.kind === "restoreCells") {
-              left.push({ step, range: sheet.getRange(step.address).load("formulas") });
-            }
-          }
+          const left = loadWritten(sheet, deed);
           sheet.activate();
           await context.sync();
+          return left();
         });
-        const written = new Map(left.map(({ step, range }) => [step, range.formulas]));
-        return {
-          kind: "written",
-          sheet: sheet.name,
-          address: renewal.address,
-          updated: true,
-          deed: {
-            ...deed,
-            steps: deed.steps.map((step) =>
-              step.kind === "restoreCells" ? { ...step, written: written.get(step) ?? [] } : step,
-            ),
-          },
-        };
+        return { kind: "written", sheet: sheet.name, address: renewal.address, updated: true, deed: written };
       }
 
       const head = headLines(report);
@@ -117,13 +101,23 @@ export const writeReport = (report: Report, key: string, fresh = false): Promise
           forget,
         ],
       });
-      const used = sheet.getUsedRange();
-      await writeOrTakeBack(deed(), async () => {
+      const used = await writeOrTakeBack(deed(), async () => {
         remember(fillTable(report, head, created));
-        used.load("formulas,rowIndex,columnIndex");
+        const written = sheet.getUsedRange().load("formulas,rowIndex,columnIndex");
         sheet.activate();
         await context.sync();
+        return written;
       });
       return { kind: "written", sheet: sheet.name, address, updated: false, deed: deed(used) };
     }),
   );
+
+/** Queues reading what a write has left in the cells of its deed; after the round trip, gives the deed with it. */
+function loadWritten(sheet: Excel.Worksheet, deed: Deed): () => Deed {
+  const steps = deed.steps.map((step): (() => Restoration) => {
+    if (step.kind !== "restoreCells") return () => step;
+    const cells = sheet.getRange(step.address).load("formulas");
+    return () => ({ ...step, written: cells.formulas });
+  });
+  return () => ({ ...deed, steps: steps.map((withWritten) => withWritten()) });
+}
