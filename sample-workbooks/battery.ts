@@ -106,7 +106,7 @@ export const battery = {
     mean: 2.65,
     spread: 0.1,
     juniorsBehind: 0.5,
-    heading: "505 turn",
+    heading: "505",
     unit: "s",
     step: 0.01,
   },

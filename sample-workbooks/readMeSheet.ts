@@ -10,7 +10,7 @@ const lines = [
   "Hop test long: the same, one row a trial.",
   "Hop test dirty: part of the same as a hurried helper might have typed it.",
   "Squad: both teams; years of birth alone, no dates.",
-  "Field 18 Aug and Gym 20 Aug: first session of the pre-season. Sprints, turns, throws and the shuttle run; jumps, strength and capacity.",
+  "Field 18 Aug and Gym 20 Aug: both teams in the first session of the pre-season.",
   "Field 25 Aug and Gym 27 Aug: the same a week later, to learn how much the tests vary by themselves.",
   "Field 27 Oct and Gym 29 Oct: the retest after the block.",
   "Diary: the eight weeks of the block, 31 August to 25 October, one row a session and athlete. Days of rest have no row.",

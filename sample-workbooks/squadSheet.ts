@@ -10,7 +10,7 @@ const formats = [null, null, null, null, null, "0", "0.0", "0", null];
 
 export function addSquadSheet(workbook: Workbook): void {
   const sheet = workbook.addWorksheet("Squad");
-  setWidths(sheet, [24, 13, 11, 15, 13, 11, 16, 14, 60]);
+  setWidths(sheet, [24, 13, 11, 17, 14, 13, 18, 16, 62]);
   setTitle(sheet, "Squad", "Fjordvik HK, season 2026/27: seniors and under-18.");
   setHeadings(sheet, 3, headings, 5);
   sheet.getCell("I3").alignment = { vertical: "middle", horizontal: "left", indent: 1 };

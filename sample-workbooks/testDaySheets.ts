@@ -5,7 +5,8 @@ import { type TestDay, testDays } from "./testDays";
 /** The headings stand below title, facts and date. */
 export const testDayHeadingRow = 4;
 const athleteHeadings = ["Athlete", "Role", "Team"];
-const lines = { field: 4, gym: 4 } as const;
+/** Height of a heading row with so many lines, in points. */
+const headingHeight = { field: 3 * 16, gym: 4 * 16 } as const;
 
 const facts = {
   field:
@@ -20,14 +21,14 @@ export function addTestDaySheets(workbook: Workbook): void {
 
 function addTestDaySheet(workbook: Workbook, { sheet: name, place, date, title, headings, rows }: TestDay): void {
   const sheet = workbook.addWorksheet(name);
-  setWidths(sheet, [24, 12, 10, ...headings.map(() => 13)]);
+  setWidths(sheet, [24, 12, 10, ...headings.map(widthOf)]);
   setTitle(sheet, title, facts[place]);
   sheet.getCell("A3").value = "Date";
   dressText(sheet.getCell("A3"));
   sheet.getCell("B3").value = date;
   dressDate(sheet.getCell("B3"));
   setHeadings(sheet, testDayHeadingRow, [...athleteHeadings, ...headings], athleteHeadings.length);
-  wrapHeadings(sheet, testDayHeadingRow, 16 * lines[place]);
+  wrapHeadings(sheet, testDayHeadingRow, headingHeight[place]);
   rows.forEach(({ athlete, typed, cells }, index) => {
     const row = testDayHeadingRow + 1 + index;
     [typed, athlete.role, athlete.team].forEach((text, column) => {
@@ -43,6 +44,9 @@ function addTestDaySheet(workbook: Workbook, { sheet: name, place, date, title, 
   });
   freezeBelow(sheet, testDayHeadingRow);
 }
+
+/** Wide enough for the longest word of the heading, which wraps between words. */
+const widthOf = (heading: string): number => Math.max(10, ...heading.split(" ").map((word) => word.length + 3));
 
 /** Decimals as the instrument gives them. */
 function formatOf(heading: string): string {
