@@ -14,7 +14,7 @@ export type CreatedStoreTable = {
 };
 
 /** Title, line of use, and a blank row stand above the headings. */
-const headerRow = 3;
+export const headerRow = 3;
 
 /**
  * Queues sheets with empty tables of the right size, each under its own name or the next that is free, and loads their
@@ -82,7 +82,8 @@ function explain(heading: Excel.Range, title: string, meaning: string): void {
 /** A list in a rule holds 255 characters; a longer one is left to the prompt of the heading. */
 const listLimit = 255;
 
-function offer(body: Excel.Range, choices: Choices | null): void {
+/** Offers the words of a column in a list in each of its cells. */
+export function offer(body: Excel.Range, choices: Choices | null): void {
   const source = choices?.words.join(",") ?? "";
   if (choices === null || source.length > listLimit) return;
   body.dataValidation.rule = { list: { inCellDropDown: true, source } };

@@ -7,6 +7,7 @@ import {
   rememberedTablesSetting,
 } from "../store/rememberedTables";
 import type { StoreRemark, StoreTableId, TableCells } from "../store/storeTable";
+import type { CellGrid } from "./deed";
 
 /** What is known of the workbook's tables before any is read. */
 export type TablesOfWorkbook = {
@@ -44,20 +45,37 @@ export type StandingTable = {
   readonly table: Excel.Table;
   readonly sheet: Excel.Worksheet;
   readonly cells: TableCells;
+  /** Heading row, rows of data and row of totals, zero-based. */
+  readonly area: {
+    readonly row: number;
+    readonly column: number;
+    readonly rowCount: number;
+    readonly columnCount: number;
+  };
   readonly hasTotals: boolean;
+  /** All cells of the area as they were, where that was asked for. */
+  readonly before: { readonly values: CellGrid; readonly formulas: CellGrid; readonly numberFormat: CellGrid };
 };
 
 /**
- * Rows of a table that are read at once: 9 columns of them are some 2 MB, and Excel on the web answers with 5 MB at
- * most. A longer table takes one more round trip for each further portion.
+ * Rows of a table that are read or written at once: 9 columns of them are some 2 MB, and Excel on the web takes and
+ * answers 5 MB at most. A longer table takes one more round trip for each further portion.
  */
 export const rowsAtOnce = 20_000;
+
+/** What is loaded of the cells: their values alone, or all that a write must be able to put back. */
+const loadedOf = {
+  values: { properties: ["values"], rows: rowsAtOnce },
+  before: { properties: ["values", "formulas", "numberFormat"], rows: rowsAtOnce / 2 },
+} as const;
 
 /** Reads whole tables, hidden rows included, in one round trip (see `rowsAtOnce`). */
 export async function readTables(
   context: Excel.RequestContext,
   tables: readonly Excel.Table[],
+  what: keyof typeof loadedOf = "values",
 ): Promise<StandingTable[]> {
+  const { properties, rows } = loadedOf[what];
   const loading = tables.map((table) => {
     table.load("name,id,showHeaders,showTotals");
     table.columns.load("items/name");
@@ -65,33 +83,38 @@ export async function readTables(
     sheet.load("name,id");
     const whole = table.getRange();
     whole.load("rowIndex,columnIndex,rowCount,columnCount");
-    const first = whole.getIntersectionOrNullObject(sheet.getRange(`1:${rowsAtOnce}`));
-    first.load("values");
+    const first = whole.getIntersectionOrNullObject(sheet.getRange(`1:${rows}`));
+    first.load(properties.join(","));
     return { table, sheet, whole, first };
   });
   await context.sync();
   const standing: StandingTable[] = [];
   for (const { table, sheet, whole, first } of loading) {
-    const values: unknown[][] = first.isNullObject ? [] : [...first.values];
-    while (values.length < whole.rowCount) {
-      const count = Math.min(rowsAtOnce, whole.rowCount - values.length);
-      const next = sheet.getRangeByIndexes(whole.rowIndex + values.length, whole.columnIndex, count, whole.columnCount);
-      next.load("values");
+    const before: Record<"values" | "formulas" | "numberFormat", unknown[][]> = {
+      ...{ values: [], formulas: [], numberFormat: [] },
+    };
+    const take = (range: Excel.Range) => {
+      for (const property of properties) for (const row of range[property]) before[property].push(row);
+    };
+    if (!first.isNullObject) take(first);
+    const { rowIndex: row, columnIndex: column, rowCount, columnCount } = whole;
+    while (before.values.length < rowCount) {
+      const done = before.values.length;
+      const next = sheet.getRangeByIndexes(row + done, column, Math.min(rows, rowCount - done), columnCount);
+      next.load(properties.join(","));
       await context.sync();
-      for (const row of next.values) values.push(row);
+      take(next);
     }
     const headers = table.showHeaders ? 1 : 0;
-    const body = values.slice(headers, table.showTotals ? -1 : undefined);
+    const body = before.values.slice(headers, table.showTotals ? -1 : undefined);
     standing.push({
-      table,
-      sheet,
-      hasTotals: table.showTotals,
+      ...{ table, sheet, before, area: { row, column, rowCount, columnCount }, hasTotals: table.showTotals },
       cells: {
         sheet: sheet.name,
         headings: table.columns.items.map(({ name }) => name),
-        firstRow: whole.rowIndex + headers,
-        firstColumn: whole.columnIndex,
-        body: body.map((row) => row.map(cellOfValue)),
+        firstRow: row + headers,
+        firstColumn: column,
+        body: body.map((line) => line.map(cellOfValue)),
       },
     });
   }
