@@ -18,7 +18,7 @@ const arrows: Record<string, readonly string[]> = {
   functions: ["engine", "reading"],
   store: ["engine", "reading"],
   sheet: ["store", "reading", "analyses/report"],
-  pane: ["sheet", "store", "analyses", "reading", "engine"],
+  pane: ["sheet", "store", "analyses", "reading", "engine", "functions/reference", "functions/answerOf"],
   host: [],
   batch: ["host", "sheet", "store", "analyses", "reading", "functions", "engine/result"],
 };

@@ -46,10 +46,14 @@ function numberIn(argument: Argument): Reading<number> {
   const read = readNumber(cell, null);
   if (read.kind === "empty") return null;
   if (read.kind === "number") {
-    return typeof cell === "string" ? invalid(`“${cell}” is text. Type it as a number.`) : read.value;
+    return typeof cell === "string" ? invalid(asNumber(cell)) : read.value;
   }
-  return read.code === "absent" || read.code === "error" ? null : invalid(read.why);
+  if (read.code === "absent" || read.code === "error") return null;
+  // A formula knows no unit of a column.
+  return invalid(read.code === "unit" ? asNumber(cell) : read.why);
 }
+
+const asNumber = (cell: Cell): string => `“${cell}” is text. Type it as a number.`;
 
 /** A data type (an entity, a formatted number) counts by its basic value; any other object is an error cell. */
 function cellOf(argument: Argument): Cell {
