@@ -50,12 +50,17 @@ export type ColumnMap = {
   readonly includeHiddenRows: boolean;
 };
 
-/** Wide: one row per athlete. Long: one row per attempt, told by the columns that say which attempt a row is. */
+/**
+ * Wide: one row per athlete. Long: one row per attempt, told by the columns that say which attempt a row is; repetitions
+ * of a test without a name are a list of sets.
+ */
 export type Layout = "wide" | "long";
 
 export const layoutOf = (map: ColumnMap): Layout =>
-  map.columns.some((column) =>
-    (["side", "attempt", "test", "measure", "date"] as const).some((use) => use === column.use),
+  map.columns.some(
+    ({ use, measure, test }) =>
+      (["side", "attempt", "test", "measure", "date"] as const).some((one) => one === use) ||
+      (isResultUse(use) && measure === "repetitions" && test === ""),
   )
     ? "long"
     : "wide";

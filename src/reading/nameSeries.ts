@@ -5,7 +5,7 @@ import type { MeasureKey } from "./measures";
 export type Series = { readonly test: string; readonly measure: MeasureKey | null };
 
 /** What a test of nothing but sprint times is called, where no heading gives it a name. */
-const unnamedSprint = "Sprint";
+export const unnamedSprint = "Sprint";
 
 /**
  * The series of each column of results, by its heading and those of its siblings: one spelling for each test; kilograms

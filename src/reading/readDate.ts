@@ -23,7 +23,7 @@ export function readDate(cell: Cell): DateReading {
   if (isCellError(cell)) return unread(`The cell shows the error ${cell.error}; a date is needed.`);
   if (typeof cell === "boolean") return unread(`${cell ? "TRUE" : "FALSE"} is not a date.`);
   if (typeof cell === "number") {
-    if (cell < firstSerial || cell >= lastSerial + 1) return unread(`${cell} is not a date from 1990 to 2099.`);
+    if (!(cell >= firstSerial && cell < lastSerial + 1)) return unread(`${cell} is not a date from 1990 to 2099.`);
     return { kind: "date", date: isoOf(new Date(epoch + Math.floor(cell) * dayMilliseconds)) };
   }
   const text = cell.trim();

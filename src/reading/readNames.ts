@@ -1,63 +1,84 @@
 import { addressOf } from "./address";
 import { type ColumnMap, layoutOf, offsetOf } from "./columns";
-import { type Grid, isCellError, textOf } from "./grid";
+import { type Cell, type Grid, isCellError, textOf } from "./grid";
 import { mergedCells } from "./mergedCells";
 import { shorten } from "./readNumber";
 import type { Remark } from "./readResults";
 
+/** Names that may be one person's, each with the first cell it stands in. The coach says whether they are. */
+export type Alike = { readonly names: readonly string[]; readonly cells: readonly string[] };
+
+export type Names = {
+  /** The athlete of each row that has one. */
+  readonly ofRow: ReadonlyMap<number, string>;
+  readonly alike: readonly Alike[];
+};
+
 /**
  * The athlete of each row. Blanks around a name are trimmed, and told. Names that differ in more than that are kept
- * apart: two people may be called alike. In a wide sheet the same name on two rows gives two athletes, told apart by
- * their rows. A name merged down over several rows of a long sheet counts for each of them.
+ * apart, unless the map says that they are one person's: two people may be called alike. In a wide sheet the same name
+ * on two rows gives two athletes, told apart by their rows. A name merged down over several rows counts for each of them.
  */
-export function readNames(grid: Grid, map: ColumnMap, rows: readonly number[], remarks: Remark[]): Map<number, string> {
+export function readNames(grid: Grid, map: ColumnMap, rows: readonly number[], remarks: Remark[]): Names {
   const column = offsetOf(map, "athlete");
-  const names = new Map<number, string>();
-  if (column === null) return names;
-  const mergedAt = mergedCells(grid);
+  const ofRow = new Map<number, string>();
+  if (column === null) return { ofRow, alike: [] };
+  const read = nameReader(grid, column, remarks);
+  const likes = new Map<string, Map<string, string>>();
+  const firstCells = new Map<string, string>();
+  const readAs = (name: string): string => (Object.hasOwn(map.sameAthlete, name) ? map.sameAthlete[name]! : name);
   const repeats = layoutOf(map) === "long";
-  const firstRowOf = new Map<string, number>();
-  const firstSpelling = new Map<string, string>();
+
   for (const row of rows) {
+    const typed = read(row);
+    if (typed === null) continue;
+    const cell = addressOf(grid, row, column);
+    const isSecond = firstCells.has(typed) && !repeats;
+    const name = isSecond ? `${typed} (row ${grid.firstRow + row + 1})` : typed;
+    const like = likes.get(likeness(typed)) ?? new Map<string, string>();
+    likes.set(likeness(typed), like);
+    if (!like.has(name)) {
+      const told = (code: Remark["code"], why: string) => remarks.push({ cell, code, leftOut: false, why });
+      const apart = [...like.keys()].find((other) => readAs(other) !== readAs(name));
+      if (readAs(name) !== name)
+        told("sameAthlete", `“${shorten(name)}” was read as “${shorten(readAs(name))}”, as you said.`);
+      else if (isSecond && apart !== undefined) {
+        told("duplicate", `“${shorten(typed)}” also stands in ${firstCells.get(typed)}. The two rows were kept apart.`);
+      } else if (apart !== undefined) {
+        const why = `“${shorten(name)}” looks like “${shorten(apart)}” in ${like.get(apart)}. They were kept apart; give them one spelling if they are one person.`;
+        told("nearDuplicate", why);
+      }
+      like.set(name, cell);
+    }
+    if (!firstCells.has(typed)) firstCells.set(typed, cell);
+    ofRow.set(row, readAs(name));
+  }
+  const groups = [...likes.values()].filter((like) => like.size > 1);
+  return { ofRow, alike: groups.map((like) => ({ names: [...like.keys()], cells: [...like.values()] })) };
+}
+
+/** Reads the name in a row, without blanks around it; null where none stands there, and then a remark says so. */
+function nameReader(grid: Grid, column: number, remarks: Remark[]): (row: number) => string | null {
+  const mergedAt = mergedCells(grid);
+  return (row) => {
     const cell = addressOf(grid, row, column);
     const raw = grid.cells[row]![column]!;
-    let name = textOf(raw);
-    if (name === "") {
-      const area = mergedAt(row, column);
-      if (area && area.firstColumn === column) name = textOf(grid.cells[area.firstRow]?.[column] ?? null);
-    }
+    const area = mergedAt(row, column);
+    const inherited: Cell = area?.firstColumn === column ? (grid.cells[area.firstRow]?.[column] ?? null) : null;
+    const name = textOf(raw) || textOf(inherited);
     if (name === "") {
       const why = isCellError(raw)
         ? `The cell shows the error ${raw.error}; a name is needed.`
         : "No name stands here; the row was left out.";
       remarks.push({ cell, code: "noAthlete", leftOut: true, why });
-      continue;
+      return null;
     }
     if (typeof raw === "string" && raw !== name && raw.trim() !== "") {
-      remarks.push({
-        cell,
-        code: "converted",
-        leftOut: false,
-        why: `The name has a blank before or after it; read as “${shorten(name)}”.`,
-      });
+      const why = `The name has a blank before or after it; read as “${shorten(name)}”.`;
+      remarks.push({ cell, code: "converted", leftOut: false, why });
     }
-    const alike = firstSpelling.get(likeness(name));
-    if (alike === undefined) firstSpelling.set(likeness(name), name);
-    else if (alike !== name && !firstRowOf.has(name)) {
-      const first = addressOf(grid, firstRowOf.get(alike)!, column);
-      const why = `“${shorten(name)}” looks like “${shorten(alike)}” in ${first}. They were kept apart; give them one spelling if they are one person.`;
-      remarks.push({ cell, code: "nearDuplicate", leftOut: false, why });
-    }
-    const first = firstRowOf.get(name);
-    if (first === undefined) firstRowOf.set(name, row);
-    else if (!repeats) {
-      const why = `“${shorten(name)}” also stands in ${addressOf(grid, first, column)}. The two rows were kept apart.`;
-      remarks.push({ cell, code: "duplicate", leftOut: false, why });
-      name = `${name} (row ${grid.firstRow + row + 1})`;
-    }
-    names.set(row, name);
-  }
-  return names;
+    return name;
+  };
 }
 
 /** Names that share a likeness differ at most in case, dots, commas, hyphens and inner blanks. */

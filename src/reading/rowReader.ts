@@ -1,61 +1,140 @@
 import { addressOf } from "./address";
 import { type ColumnMap, type ColumnUse, offsetOf } from "./columns";
-import { type Cell, type Grid, textOf } from "./grid";
+import { type Cell, type Grid, isCellError, textOf } from "./grid";
+import { readHeading } from "./heading";
 import { type MeasureKey, measureCalled } from "./measures";
+import { mergedCells } from "./mergedCells";
+import { unnamedSprint } from "./nameSeries";
 import { readDate } from "./readDate";
 import { shorten } from "./readNumber";
 import type { Remark } from "./readResults";
-import { unitOf } from "./units";
+import { type Unit, unitOf } from "./units";
 import { type Side, sideOf } from "./vocabulary";
 
-type InRow = {
+/** What a row says of all its results; null or "" where it says nothing. */
+export type InRow = {
   readonly side: Side | null;
   readonly unknownSide: Remark | null;
   readonly date: string | null;
   readonly test: string;
   readonly measure: MeasureKey | null;
-  readonly unit: string | null;
+  /** Whether the row names what was measured, be it known here or not: then its column has no say in it. */
+  readonly saysMeasure: boolean;
+  readonly unit: Unit | null;
+  /** Whether a unit stands there that is not known here. */
+  readonly unknownUnit: boolean;
   readonly group: string | null;
   readonly attempt: number | null;
 };
 
-/** Reads what a row says of all its results: side, day, test and number of the attempt, where columns for these exist. */
+/**
+ * Reads what a row says of all its results, where columns for it exist. A cell merged down over several rows counts for
+ * each of them. What cannot be read is told, once for each word, and the row is used without it.
+ */
 export function rowReader(grid: Grid, map: ColumnMap, remarks: Remark[]): (row: number) => InRow {
-  const at = (use: ColumnUse): number | null => offsetOf(map, use);
-  const [sideAt, dateAt, testAt, measureAt] = [at("side"), at("date"), at("test"), at("measure")];
-  const [unitAt, groupAt, attemptAt] = [at("unit"), at("group"), at("attempt")];
+  const mergedAt = mergedCells(grid);
+  const told = new Set<string>();
+  const offsets = new Map(map.columns.map(({ use }) => [use, offsetOf(map, use)!]));
+  const namedTests = new Map<string, Pick<InRow, "test" | "measure">>();
+
+  function cellOf(row: number, use: ColumnUse): { readonly cell: Cell; readonly address: string } {
+    const column = offsets.get(use);
+    if (column === undefined) return { cell: null, address: "" };
+    const own = grid.cells[row]![column]!;
+    const area = own === null ? mergedAt(row, column) : null;
+    const inherited = area?.firstColumn === column ? (grid.cells[area.firstRow]?.[column] ?? null) : own;
+    return { cell: inherited, address: addressOf(grid, row, column) };
+  }
+
+  function tell(use: ColumnUse, word: string, remark: Pick<Remark, "cell" | "code" | "why">): void {
+    const once = `${use}|${word}`;
+    if (!told.has(once)) remarks.push({ ...remark, leftOut: false });
+    told.add(once);
+  }
+
+  function textIn(row: number, use: "test" | "measure" | "unit" | "group"): string {
+    const { cell, address } = cellOf(row, use);
+    if (isCellError(cell)) {
+      const why = `The cell shows the error ${cell.error}; the row was read without it.`;
+      tell(use, address, { cell: address, code: "error", why });
+    }
+    return textOf(cell);
+  }
+
+  function dateIn(row: number): string | null {
+    if (!offsets.has("date")) return map.date;
+    const { cell, address } = cellOf(row, "date");
+    const read = readDate(cell);
+    if (read.kind === "unread") tell("date", address, { cell: address, code: "date", why: read.why });
+    return read.kind === "date" ? read.date : null;
+  }
+
+  function attemptIn(row: number): number | null {
+    const { cell, address } = cellOf(row, "attempt");
+    if (cell === null || textOf(cell) === "") {
+      if (isCellError(cell)) tell("attempt", address, { cell: address, code: "error", why: noTrial(cell.error) });
+      return null;
+    }
+    const number = Number(/^(?:\p{L}+\.?\s*|#)?(\d+)\.?$/u.exec(textOf(cell))?.[1] ?? Number.NaN);
+    if (Number.isInteger(number) && number > 0) return number;
+    tell("attempt", address, { cell: address, code: "text", why: noTrial(textOf(cell)) });
+    return null;
+  }
+
+  /** The series of a row. A measure we do not know is part of the test's name, lest two kinds of numbers be mixed. */
+  function seriesIn(row: number, unit: Unit | null): Pick<InRow, "test" | "measure" | "saysMeasure"> {
+    const test = textIn(row, "test");
+    const words = textIn(row, "measure");
+    if (words === "") {
+      const spelled = `${test}|${unit?.symbol}`;
+      if (!namedTests.has(spelled)) namedTests.set(spelled, testCalledWith(test, unit));
+      return { ...namedTests.get(spelled)!, saysMeasure: false };
+    }
+    const measure = measureCalled(words);
+    if (measure !== null) return { test, measure, saysMeasure: true };
+    const name = test === "" ? words : `${test}, ${words.charAt(0).toLowerCase()}${words.slice(1)}`;
+    const { address } = cellOf(row, "measure");
+    const why = `“${shorten(words)}” is no measure known here; its results were read as the test “${name}”.`;
+    tell("measure", `${test}|${words}`, { cell: address, code: "measure", why });
+    return { test: name, measure: null, saysMeasure: true };
+  }
+
   return (row) => {
-    const cellAt = (offset: number | null | undefined): Cell => (offset == null ? null : grid.cells[row]![offset]!);
-    const side = readSide(cellAt(sideAt));
-    const attempt = cellAt(attemptAt);
+    const spelled = textIn(row, "unit");
+    const unit = unitOf(spelled);
+    if (spelled !== "" && unit === null) {
+      const why = `“${shorten(spelled)}” is no unit known here; its results were read without a unit.`;
+      tell("unit", spelled, { cell: cellOf(row, "unit").address, code: "unit", why });
+    }
+    const sides = cellOf(row, "side");
+    const side = typeof sides.cell === "string" ? sideOf(sides.cell) : null;
     return {
       side,
-      unknownSide: sideAt != null && side === null ? unknownSide(grid, row, sideAt) : null,
-      date: dateAt == null ? null : dateOf(grid, row, dateAt, remarks),
-      test: textOf(cellAt(testAt)),
-      measure: measureCalled(textOf(cellAt(measureAt))),
-      unit: unitOf(textOf(cellAt(unitAt)))?.symbol ?? null,
-      group: textOf(cellAt(groupAt)) || null,
-      attempt: typeof attempt === "number" && Number.isInteger(attempt) && attempt > 0 ? attempt : null,
+      unknownSide: sides.address !== "" && side === null ? unknownSide(sides.cell, sides.address) : null,
+      date: dateIn(row),
+      ...seriesIn(row, unit),
+      unit,
+      unknownUnit: spelled !== "" && unit === null,
+      group: textIn(row, "group") || null,
+      attempt: attemptIn(row),
     };
   };
 }
 
-function unknownSide(grid: Grid, row: number, column: number): Remark {
-  const shown = textOf(grid.cells[row]![column]!);
-  const why =
-    shown === "" ? "No side is given; left or right is needed." : `“${shorten(shown)}” is neither left nor right.`;
-  return { cell: addressOf(grid, row, column), code: "unknownSide", leftOut: true, why };
+/** "10 m sprint" in a column of tests names a measure too; a name without one stays as it was typed. */
+function testCalledWith(name: string, unit: Unit | null): Pick<InRow, "test" | "measure"> {
+  const known = measureCalled(name);
+  if (known !== null && !/^time\d/.test(known)) return { test: "", measure: known };
+  const { measure, stem } = readHeading([unit ? `${name} (${unit.symbol})` : name]);
+  return measure === null ? { test: name, measure } : { test: stem || unnamedSprint, measure };
 }
 
-const readSide = (cell: Cell): Side | null => (typeof cell === "string" ? sideOf(cell) : null);
+const noTrial = (shown: string): string =>
+  `“${shorten(shown)}” is no number of a trial; the trial is numbered by its row.`;
 
-/** The day in a row; one that cannot be read is told, and the row's results are used without it. */
-function dateOf(grid: Grid, row: number, column: number, remarks: Remark[]): string | null {
-  const read = readDate(grid.cells[row]![column]!);
-  if (read.kind === "date") return read.date;
-  if (read.kind === "unread") {
-    remarks.push({ cell: addressOf(grid, row, column), code: "date", leftOut: false, why: read.why });
-  }
-  return null;
+function unknownSide(cell: Cell, address: string): Remark {
+  const shown = isCellError(cell) ? cell.error : textOf(cell);
+  const why =
+    shown === "" ? "No side is given; left or right is needed." : `“${shorten(shown)}” is neither left nor right.`;
+  return { cell: address, code: "unknownSide", leftOut: true, why };
 }

@@ -8,7 +8,7 @@ const slipFactors = [10, 100, 1000];
 /**
  * A value some 10, 100 or 1000 times smaller or larger than the middle of its test is a slip of unit or comma; to use
  * it would spoil the athlete's score, so it is left out and told. A rule of thumb (common practice, no source): the
- * rest of the test must lie within a factor of 2 of its middle for this to speak, and at least 6 values are needed.
+ * value must be at least four times off, and at least 6 values are needed. Loads and counts vary that much by themselves.
  */
 export function leaveOutUnitSlips(results: readonly TestResult[], remarks: Remark[]): TestResult[] {
   const middles = middleOfEachTest(results);
@@ -29,7 +29,8 @@ export function leaveOutUnitSlips(results: readonly TestResult[], remarks: Remar
 
 function middleOfEachTest(results: readonly TestResult[]): Map<string, number> {
   const values = new Map<string, number[]>();
-  for (const { test, measure, value } of results) {
+  for (const { test, measure, unit, value } of results) {
+    if (measure === "load" || unit === "reps") continue;
     const series = seriesName(test, measure);
     const group = values.get(series);
     if (group) group.push(value);

@@ -26,7 +26,7 @@ describe.each(analyses.map((analysis) => [analysis.id, analysis] as const))("%s"
   const squads = squadsFor(analysis);
 
   function report(results: readonly TestResult[], background: Background = noBackground): Report | null {
-    const reading: Reading = { results, athletes: [], tests: [""], remarks: [] };
+    const reading: Reading = { results, athletes: [], alike: [], bodies: [], tests: [""], remarks: [] };
     const described = describeAnswer({
       analysis,
       reading,

@@ -13,12 +13,26 @@ describe("readDate(cell)", () => {
     ["11/25/2026", "2026-11-25"],
     ["5/5/2026", "2026-05-05"],
     ["29.02.2028", "2028-02-29"],
+    ["11.8.26", "2026-08-11"],
+    ["11 August 2026", "2026-08-11"],
+    ["11. Aug. 2026", "2026-08-11"],
+    ["1. März 2026", "2026-03-01"],
+    ["August 11, 2026", "2026-08-11"],
   ])("reads %p as %s", (cell, date) => expect(readDate(cell)).toEqual({ kind: "date", date }));
 
-  it.each([["8/11/2026"], ["29.02.2027"], ["2026-13-01"], ["soon"], [12], [true], [{ error: "#N/A" }], ["31.12.1889"]])(
-    "does not guess %p",
-    (cell) => expect(readDate(cell)).toMatchObject({ kind: "unread" }),
-  );
+  it.each([
+    ["8/11/2026"],
+    ["29.02.2027"],
+    ["2026-13-01"],
+    ["soon"],
+    ["11 Rain 2026"],
+    ["31 April 2026"],
+    [12],
+    [Number.NaN],
+    [true],
+    [{ error: "#N/A" }],
+    ["31.12.1889"],
+  ])("does not guess %p", (cell) => expect(readDate(cell)).toMatchObject({ kind: "unread" }));
 
   it("takes an empty cell as empty", () => {
     expect(readDate(null)).toEqual({ kind: "empty" });

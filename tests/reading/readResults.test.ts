@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { dirtyHopTest, firstDirtyRow, mergedTrials } from "../../sample-workbooks/dirtyHopTest";
-import type { Cell, Grid } from "../../src/reading/grid";
-import { readResults } from "../../src/reading/readResults";
+import { holdsResults, isBodyUse } from "../../src/reading/columns";
+import { type Cell, type Grid, isCellError, textOf } from "../../src/reading/grid";
+import { measureOf, seriesName } from "../../src/reading/measures";
+import { type Reading, readResults } from "../../src/reading/readResults";
 import { recogniseColumns } from "../../src/reading/recogniseColumns";
 import { gridOf } from "./gridOf";
 
@@ -144,37 +146,327 @@ describe("readResults(grid, map)", () => {
       ["B4", "unitSlip"],
     ]);
   });
+});
 
-  it("gives every cell of a dirty sheet a result or a remark, and never throws", () => {
-    const cell: fc.Arbitrary<Cell> = fc.oneof(
-      fc.double(),
-      fc.string(),
-      fc.boolean(),
-      fc.constantFrom(null, "DNS", "1,82", "1.82 m", "L", "Left", "=1+1", "-", "Athlete", "cm"),
-      fc.constantFrom("#DIV/0!", "#N/A").map((error) => ({ error })),
+const brief = ({ results }: Reading) =>
+  results.map(({ athlete, test, measure, side, attempt, value, unit }) =>
+    [athlete, seriesName(test, measure), side?.charAt(0).toUpperCase() ?? "", attempt, `${value} ${unit ?? "?"}`]
+      .filter((part) => part !== "")
+      .join("; "),
+  );
+
+describe("readResults on several tests and measures", () => {
+  it("gives each series in its own unit, and measures in theirs", () => {
+    const reading = read(
+      gridOf([
+        ["Athlete", "Hop L (cm)", "Hop R (cm)", "DJ flight (s)", "DJ contact (ms)", "Squat load (lb)", "Squat reps"],
+        // 1 lb is 0.45359237 kg exactly (international yard and pound agreement, 1959).
+        ["A", 150, 152, 0.512, 212, 100, 5],
+      ]),
     );
-    const rows = fc.array(fc.array(cell, { minLength: 5, maxLength: 5 }), { minLength: 1, maxLength: 12 });
+    expect(brief(reading)).toEqual([
+      "A; Hop; L; 1; 150 cm",
+      "A; Hop; R; 1; 152 cm",
+      "A; DJ, flight time; 1; 512 ms",
+      "A; DJ, contact time; 1; 212 ms",
+      "A; Squat, load; 1; 45.359237 kg",
+      "A; Squat, repetitions; 1; 5 reps",
+    ]);
+    expect(reading.remarks).toEqual([]);
+  });
+
+  it("reads the same from a long sheet that says test, measure and unit in each row", () => {
+    const reading = read(
+      gridOf([
+        ["Athlete", "Test", "Measure", "Side", "Trial", "Value", "Unit"],
+        ["A", "Hop", null, "L", 1, 1.5, "m"],
+        ["A", "Hop", null, "R", 1, 152, "cm"],
+        ["A", "Hop", null, "R", 2, 153, "cm"],
+        ["A", "DJ", "Flight time", "L", 1, 0.512, "s"],
+        ["A", "DJ", "Kontaktzeit", "L", 1, 212, "ms"],
+      ]),
+    );
+    expect(brief(reading)).toEqual([
+      "A; Hop; L; 1; 150 cm",
+      "A; Hop; R; 1; 152 cm",
+      "A; Hop; R; 2; 153 cm",
+      "A; DJ, flight time; L; 1; 512 ms",
+      "A; DJ, contact time; L; 1; 212 ms",
+    ]);
+  });
+
+  it("finds splits among the names of a column of tests", () => {
+    const reading = read(
+      gridOf([
+        ["Athlete", "Test", "Result", "Unit"],
+        ["A", "10 m sprint", 1.86, "s"],
+        ["A", "Sprint 30 m", 4.52, "s"],
+        ["A", "505", 2.41, "s"],
+      ]),
+    );
+    expect(brief(reading)).toEqual(["A; Sprint, 10 m; 1; 1.86 s", "A; Sprint, 30 m; 1; 4.52 s", "A; 505; 1; 2.41 s"]);
+  });
+
+  it("keeps the load and the repetitions of a set together where another set lacks one", () => {
+    const reading = read(
+      gridOf([
+        ["Athlete", "Exercise", "Load (kg)", "Reps"],
+        ["A", "Squat", 60, 8],
+        ["A", "Squat", null, 6],
+        ["A", "Squat", 80, 4],
+      ]),
+    );
+    expect(reading.results.map(({ measure, attempt, value }) => [measure, attempt, value])).toEqual([
+      ["load", 1, 60],
+      ["repetitions", 1, 8],
+      ["repetitions", 2, 6],
+      ["load", 3, 80],
+      ["repetitions", 3, 4],
+    ]);
+  });
+
+  it("keeps numbers of an unknown measure apart, and tells once", () => {
+    const reading = read(
+      gridOf([
+        ["Athlete", "Test", "Measure", "Value"],
+        ["A", "Pull", "Peak force", 2100],
+        ["B", "Pull", "Peak force", 2200],
+        ["A", "Pull", "Rate", 9000],
+      ]),
+    );
+    expect(reading.tests).toEqual(["Pull, peak force", "Pull, rate"]);
+    expect(reading.remarks.map(({ cell, code }) => [cell, code])).toEqual([
+      ["C2", "measure"],
+      ["C4", "measure"],
+    ]);
+  });
+
+  it("leaves out what is in a unit of another kind, or in none where there are two", () => {
+    const rows = [
+      ["Athlete", "Test", "Value", "Unit"],
+      ["A", "Hop", 150, "cm"],
+      ["B", "Hop", 1.52, "m"],
+      ["C", "Hop", 70, "kg"],
+      ["D", "Hop", 151, null],
+      ["E", "Jump", 31, null],
+      ["F", "Plate", 31, "parsec"],
+    ];
+    const reading = read(gridOf(rows));
+    expect(brief(reading)).toEqual(["A; Hop; 1; 150 cm", "B; Hop; 1; 152 cm", "E; Jump; 1; 31 ?", "F; Plate; 1; 31 ?"]);
+    expect(reading.remarks.map(({ cell, code, leftOut }) => [cell, code, leftOut])).toEqual([
+      ["C4", "unit", true],
+      ["C5", "unit", true],
+      ["D7", "unit", false],
+    ]);
+  });
+
+  it("lets a count be zero, and nothing else", () => {
+    const reading = read(
+      gridOf([
+        ["Athlete", "Squat load (kg)", "Squat reps", "Squat RIR", "Push-ups (reps)", "Hop (cm)"],
+        ["A", 0, 0, 0, 0, 0],
+        ["B", -5, -1, -1, -1, -1],
+      ]),
+    );
+    expect(brief(reading)).toEqual([
+      "A; Squat, repetitions; 1; 0 reps",
+      "A; Squat, repetitions in reserve; 1; 0 reps",
+      "A; Push-ups; 1; 0 reps",
+    ]);
+    expect(reading.remarks.map(({ cell }) => cell)).toEqual(["B2", "F2", "B3", "C3", "D3", "E3", "F3"]);
+  });
+
+  it("takes loads far apart, and repetitions, for no slip of the unit", () => {
+    const rows = [1, 2, 2, 3, 3, 10].map((reps, i) => ["A", i < 5 ? 200 : 20, reps]);
+    const reading = read(gridOf([["Athlete", "Load (kg)", "Reps"], ...rows]));
+    expect(reading.remarks).toEqual([]);
+  });
+
+  it("gives the map's day to results of a sheet without a column of days, and to no others", () => {
+    const days = (grid: Grid) =>
+      readResults(grid, { ...recogniseColumns(grid), date: "2026-08-11" }).results.map(({ date }) => date);
+    expect(
+      days(
+        gridOf([
+          ["Athlete", "Hop (cm)", "CMJ (cm)"],
+          ["A", 150, 31],
+        ]),
+      ),
+    ).toEqual(["2026-08-11", "2026-08-11"]);
+    expect(
+      days(
+        gridOf([
+          ["Date", "Athlete", "Hop (cm)"],
+          [46_245, "A", 150],
+          ["8/9/2026", "A", 151],
+        ]),
+      ),
+    ).toEqual(["2026-08-11", null]);
+  });
+
+  it("reads days typed in several ways, and lets one merged down count for each row", () => {
+    const rows: Cell[][] = [
+      ["Date", "Athlete", "Hop (cm)"],
+      [46_245, "A", 150],
+      [null, "B", 150],
+      ["11.8.2026", "C", "150,5"],
+      ["11. August 2026", "D", "150.5 cm"],
+    ];
+    const { results } = read(gridOf(rows, { mergedAreas: ["A2:A3"] }));
+    expect(results.map(({ date }) => date)).toEqual(Array(4).fill("2026-08-11"));
+    expect(results.map(({ value }) => value)).toEqual([150, 150, 150.5, 150.5]);
+  });
+});
+
+describe("readResults on body mass and stature", () => {
+  it("keeps them beside the results, in kg and cm, the last value of each athlete", () => {
+    const reading = read(
+      gridOf([
+        ["Date", "Athlete", "Body mass (kg)", "Height (m)", "CMJ (cm)"],
+        [46_200, "A", 68, 1.74, 31],
+        [46_245, "A", "69,5", null, 32],
+        [46_245, "B", null, null, 33],
+        [46_245, "C", 715, "tall", 34],
+      ]),
+    );
+    expect(reading.bodies).toEqual([{ athlete: "A", bodyMass: 69.5, stature: 174 }]);
+    expect(reading.tests).toEqual(["CMJ"]);
+    expect(reading.remarks.map(({ cell, code, leftOut }) => [cell, code, leftOut])).toEqual([
+      ["C3", "converted", false],
+      ["C5", "implausible", false],
+      ["D5", "text", false],
+    ]);
+  });
+
+  it("finds them among the rows of a long sheet", () => {
+    const reading = read(
+      gridOf([
+        ["Athlete", "Test", "Value", "Unit"],
+        ["A", "Body mass", 150, "lb"],
+        ["A", "Hop", 150, "cm"],
+      ]),
+    );
+    expect(reading.bodies).toEqual([{ athlete: "A", bodyMass: 68.0388555, stature: null }]);
+    expect(brief(reading)).toEqual(["A; Hop; 1; 150 cm"]);
+  });
+
+  it("does not guess the unit of a body mass", () => {
+    const reading = read(
+      gridOf([
+        ["Athlete", "Body mass", "Hop (cm)"],
+        ["A", 190, 150],
+      ]),
+    );
+    expect(reading.bodies).toEqual([]);
+    expect(reading.remarks).toMatchObject([{ cell: "B2", code: "unit", leftOut: false }]);
+  });
+});
+
+describe("readResults on names that look alike", () => {
+  const rows: Cell[][] = [
+    headings,
+    ["J. Moe", 150, 152, 149, 155],
+    ["J Moe ", 140, 142, 139, 145],
+    ["Ann", 1, 2, 3, 4],
+    ["Ann", 1, 2, 3, 4],
+  ];
+  const grid = gridOf(rows);
+  const readAs = (sameAthlete: Readonly<Record<string, string>>) =>
+    readResults(grid, { ...recogniseColumns(grid), sameAthlete });
+
+  it("gives them in groups with their cells, and merges none by itself", () => {
+    const { alike, athletes } = readAs({});
+    expect(alike).toEqual([
+      { names: ["J. Moe", "J Moe"], cells: ["A2", "A3"] },
+      { names: ["Ann", "Ann (row 5)"], cells: ["A4", "A5"] },
+    ]);
+    expect(athletes).toEqual(["J. Moe", "J Moe", "Ann", "Ann (row 5)"]);
+  });
+
+  it.each([
+    [{ "J Moe": "J. Moe" }, "J. Moe", "A3"],
+    [{ "J. Moe": "J Moe" }, "J Moe", "A2"],
+  ])("reads them as one where the coach says so: %j", (sameAthlete, name, cell) => {
+    const { athletes, results, remarks, alike } = readAs({ ...sameAthlete, "Ann (row 5)": "Ann" });
+    expect(athletes).toEqual([name, "Ann"]);
+    const left = results.filter((result) => result.athlete === name && result.side === "left");
+    expect(left.map(({ attempt, value }) => [attempt, value])).toEqual([
+      [1, 150],
+      [2, 152],
+      [3, 140],
+      [4, 142],
+    ]);
+    expect(remarks.filter(({ code }) => code === "sameAthlete").map((remark) => remark.cell)).toEqual([cell, "A5"]);
+    expect(remarks.some(({ code }) => code === "nearDuplicate" || code === "duplicate")).toBe(false);
+    expect(alike).toHaveLength(2);
+  });
+});
+
+/** Cells as a hurried helper leaves them, and hostile ones. */
+const dirtyCell: fc.Arbitrary<Cell> = fc.oneof(
+  fc.double(),
+  fc.integer({ min: -3, max: 300 }),
+  fc.string(),
+  fc.boolean(),
+  fc.constantFrom(null, "DNS", "1,82", "1.82 m", "L", "Left", "=1+1", "-", "Athlete", "cm", "Load", "kg", "furlong"),
+  fc.constantFrom("A", "B", " a ", "Body mass", "10 m sprint", "Flight time", "11.8.2026", "8/9/2026", 46_245),
+  fc.constantFrom("#DIV/0!", "#N/A").map((error) => ({ error })),
+);
+
+const sheets: readonly (readonly string[])[] = [
+  headings,
+  ["Athlete", "Hop L 1 (cm)", "CMJ (cm)", "Sprint 10 m (s)", "Squat load (kg)", "Squat reps", "Body mass (kg)"],
+  ["Date", "Athlete", "Test", "Measure", "Side", "Trial", "Value", "Unit"],
+  ["Athlete", "Test", "Trial 1", "Trial 2", "Unit", "Group"],
+  ["Athlete", "Leg", "Load (kg)", "Reps"],
+];
+
+describe("readResults on any sheet", () => {
+  it.each(sheets.map((sheet) => [sheet]))("drops no cell without a word: %j", (sheet) => {
+    const row = fc.array(dirtyCell, { minLength: sheet.length, maxLength: sheet.length });
     fc.assert(
-      fc.property(rows, (data) => {
-        const grid = gridOf([headings, ...data]);
+      fc.property(fc.array(row, { minLength: 1, maxLength: 12 }), (data) => {
+        const grid = gridOf([sheet, ...data]);
         const map = recogniseColumns(grid);
-        const { results, remarks } = readResults(grid, map);
-        const named = new Set([...results, ...remarks].map((one) => one.cell));
-        const rowsWithoutName = new Set(
-          remarks.filter(({ code }) => code === "noAthlete").map((one) => one.cell.slice(1)),
+        const reading = readResults(grid, map);
+        const told = new Set([...reading.results, ...reading.remarks].map(({ cell }) => cell));
+        const rowsLeftOut = new Set(
+          reading.remarks
+            .filter(({ code }) => code === "noAthlete" || code === "unknownSide")
+            .map(({ cell }) => cell.replace(/\D/g, "")),
         );
-        grid.cells.forEach((row, r) => {
-          if (
-            r < map.firstDataRow ||
-            row.every((value) => value === null || value === "" || (typeof value === "string" && value.trim() === ""))
-          )
-            return;
-          for (const column of map.columns.filter(({ use }) => use === "left" || use === "right")) {
-            const address = `${column.letters}${r + 1}`;
-            expect(named.has(address) || rowsWithoutName.has(String(r + 1))).toBe(true);
+        const bodies = reading.bodies.map(({ athlete }) => athlete);
+        grid.cells.slice(map.firstDataRow).forEach((cells, below) => {
+          const row = map.firstDataRow + below;
+          if (rowsLeftOut.has(String(row + 1))) return;
+          const athlete = textOf(cells[map.columns.find(({ use }) => use === "athlete")?.offset ?? 0]!);
+          for (const column of map.columns.filter((one) => holdsResults(one) || isBodyUse(one.use))) {
+            const cell = cells[column.offset]!;
+            if (!isCellError(cell) && textOf(cell) === "") continue;
+            const address = `${column.letters}${row + 1}`;
+            const saysBody = isBodyUse(column.use) || cells.includes("Body mass");
+            const isUsed = told.has(address) || (saysBody && bodies.some((name) => name.startsWith(athlete)));
+            expect({ address, isUsed }).toEqual({ address, isUsed: true });
           }
         });
-        for (const { value } of results) expect(Number.isFinite(value) && value > 0).toBe(true);
+        for (const { value, measure, unit } of reading.results) {
+          expect(Number.isFinite(value)).toBe(true);
+          const isCounted = unit === "reps" || (measure !== null && measureOf(measure).mayBeZero);
+          expect(isCounted ? value >= 0 : value > 0).toBe(true);
+        }
+      }),
+    );
+  });
+
+  it("gives each trial of an athlete a number of its own", () => {
+    const row = fc.array(dirtyCell, { minLength: 5, maxLength: 5 });
+    fc.assert(
+      fc.property(fc.array(row, { maxLength: 12 }), (data) => {
+        const { results } = read(gridOf([headings, ...data]));
+        const keys = results.map(({ athlete, test, measure, side, date, attempt }) =>
+          [athlete, test, measure, side, date, attempt].join("|"),
+        );
+        expect(new Set(keys).size).toBe(keys.length);
       }),
     );
   });
