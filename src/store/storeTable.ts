@@ -3,7 +3,16 @@ import { type Cell, textOf } from "../reading/grid";
 import type { CellSchema } from "./cellSchemas";
 import { nameKey } from "./sameName";
 
-export const storeTableIds = ["squad", "battery", "weights", "results"] as const;
+export const storeTableIds = [
+  "squad",
+  "battery",
+  "weights",
+  "results",
+  "exercises",
+  "priorities",
+  "plan",
+  "diary",
+] as const;
 export type StoreTableId = (typeof storeTableIds)[number];
 
 /** One column of a table of ours: how it looks, what it means, how its cells are read and written. */

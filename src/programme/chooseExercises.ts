@@ -1,0 +1,55 @@
+import type { Exercise } from "../store/exercises";
+import type { BlockSettings, Planned } from "./planBlock";
+
+export type Chosen = { readonly exercise: Exercise; readonly why: string };
+
+/**
+ * The exercises of each session of a week, the same every week so that progress can be seen. Slots are dealt to the
+ * priorities in turn, the most urgent first and again, so that the first has the most; within a quality the exercises
+ * take turns from session to session. With a weaker side, one-limb exercises come before two-limb ones. Basic exercises
+ * only for minors. `without` lists priorities for which the library holds nothing.
+ */
+export function chooseExercises(
+  { priorities, weakerSide, isMinor }: Planned,
+  library: readonly Exercise[],
+  { sessionsPerWeek, exercisesPerSession }: BlockSettings,
+): { readonly chosen: readonly (readonly Chosen[])[]; readonly without: readonly string[] } {
+  const fitting = (quality: string): Exercise[] => {
+    const own = library.filter((one) => like(one.quality) === like(quality) && (!isMinor || one.level === "basic"));
+    return weakerSide ? [...own].sort((a, b) => Number(a.limbs === "both") - Number(b.limbs === "both")) : own;
+  };
+  const withExercises = priorities
+    .map(({ quality, why }) => ({ why, exercises: fitting(quality) }))
+    .filter(({ exercises }) => exercises.length > 0);
+  const without = priorities.filter(({ quality }) => fitting(quality).length === 0).map(({ quality }) => quality);
+  const turns = withExercises.map(() => 0);
+  const chosen = Array.from({ length: sessionsPerWeek }, () => {
+    const session: Chosen[] = [];
+    const slots = dealtSlots(withExercises.length, exercisesPerSession);
+    for (const priority of slots) {
+      const { exercises, why } = withExercises[priority]!;
+      const free = exercises.length - session.filter(({ exercise }) => exercises.includes(exercise)).length;
+      if (free === 0) continue;
+      let exercise = exercises[turns[priority]! % exercises.length]!;
+      while (session.some((one) => one.exercise === exercise)) {
+        turns[priority]!++;
+        exercise = exercises[turns[priority]! % exercises.length]!;
+      }
+      turns[priority]!++;
+      session.push({ exercise, why });
+    }
+    return session;
+  });
+  return { chosen, without };
+}
+
+/** Which priority each slot goes to: 0 1 2 0 1 0 .. so that the first of three gets half. */
+function dealtSlots(priorities: number, slots: number): number[] {
+  const dealt: number[] = [];
+  for (let round = priorities; dealt.length < slots && priorities > 0; round = round > 1 ? round - 1 : priorities) {
+    for (let priority = 0; priority < round && dealt.length < slots; priority++) dealt.push(priority);
+  }
+  return dealt;
+}
+
+const like = (words: string): string => words.trim().toLowerCase();

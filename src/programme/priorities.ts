@@ -1,0 +1,108 @@
+import { groupBy } from "../analyses/groupBy";
+import { qualityPriorities } from "../engine/grouping/qualityPriorities";
+import { valueOr } from "../engine/result";
+import { type Background, weightFor } from "../store/background";
+import type { QualityProfile, QualityStanding } from "./qualityProfile";
+import type { WeakerSide } from "./weakerSides";
+
+/** One thing to work on, with the reason and the numbers behind it. */
+export type Priority = {
+  readonly athlete: string;
+  /** 1 is the most urgent. */
+  readonly rank: number;
+  readonly quality: string;
+  readonly why: string;
+};
+
+export type PrioritySettings = {
+  /** At most so many for each athlete. */
+  readonly most: number;
+};
+
+export type Priorities = {
+  readonly priorities: readonly Priority[];
+  /** Athletes for whom nothing can be said, and what is missing. */
+  readonly missing: readonly string[];
+};
+
+/**
+ * What each athlete should work on first: the role's weight for a quality times how far it stands below the squad, the
+ * largest first. An athlete below in nothing builds on what the role needs most. A side weaker beyond noise is named with
+ * the quality its test belongs to.
+ *
+ * Source of the rule: common practice, no source (`engine/grouping/qualityPriorities`).
+ */
+export function priorities(
+  profiles: readonly QualityProfile[],
+  weakerSides: readonly WeakerSide[],
+  background: Background,
+  { most }: PrioritySettings,
+): Priorities {
+  const sides = groupBy(weakerSides, ({ athlete }) => athlete);
+  const found: Priority[] = [];
+  const missing: string[] = [];
+  for (const profile of profiles) {
+    const tested = profile.qualities.filter(({ z }) => z !== null);
+    if (tested.length === 0) {
+      missing.push(`${profile.athlete}: no test of the battery with enough others to compare with.`);
+      continue;
+    }
+    const ranked = rankedQualities(profile, background, most);
+    const own = sides.get(profile.athlete) ?? [];
+    ranked.forEach(({ quality, reason }, index) => {
+      const side = own.find((one) => one.quality === quality.quality);
+      const why = [reason, testsOf(quality), side?.why ?? ""].filter((sentence) => sentence !== "").join(" ");
+      found.push({ athlete: profile.athlete, rank: index + 1, quality: quality.quality, why });
+    });
+    // A one-sided weakness counts also where the quality as a whole is no weakness.
+    own
+      .filter(({ quality }) => quality !== null && !ranked.some((one) => one.quality.quality === quality))
+      .slice(0, Math.max(most - ranked.length, 0))
+      .forEach(({ quality, why }, index) => {
+        found.push({ athlete: profile.athlete, rank: ranked.length + index + 1, quality: quality!, why });
+      });
+  }
+  return { priorities: found, missing };
+}
+
+type Ranked = { readonly quality: QualityStanding; readonly reason: string };
+
+function rankedQualities({ role, qualities }: QualityProfile, background: Background, most: number): Ranked[] {
+  const weighted = qualities.map((quality) => ({
+    name: quality.quality,
+    z: quality.z,
+    target: 0,
+    weight: weightFor(background, quality.quality, role),
+  }));
+  const answer = valueOr(qualityPriorities(weighted, { top: most }), null);
+  const ranked = (answer?.priorities ?? []).map(({ name, weight, shortfall }): Ranked => {
+    const quality = qualities.find((one) => one.quality === name)!;
+    const noisy = quality.judgement === "too noisy to say" ? " The noise of the test could explain that." : "";
+    return { quality, reason: `${shortfall.toFixed(1)} SD below the squad${weightWords(weight, role)}.${noisy}` };
+  });
+  return ranked.length > 0 ? ranked : buildOn(qualities, role, background);
+}
+
+/** The tested quality that counts most for the role; of equal ones the best. */
+function buildOn(qualities: readonly QualityStanding[], role: string | null, background: Background): Ranked[] {
+  const [first] = qualities
+    .filter(({ z }) => z !== null)
+    .map((quality) => ({ quality, weight: weightFor(background, quality.quality, role) }))
+    .sort((a, b) => b.weight - a.weight || b.quality.z! - a.quality.z!);
+  return first
+    ? [{ quality: first.quality, reason: `Below the squad in nothing: build on it${weightWords(first.weight, role)}.` }]
+    : [];
+}
+
+const weightWords = (weight: number, role: string | null): string =>
+  weight === 1 ? "" : `, and it counts ${weight} ${role === null ? "here" : `for a ${role.toLowerCase()}`}`;
+
+/** The scores behind a standing, at most three. */
+const testsOf = ({ tests }: QualityStanding): string =>
+  `${tests
+    .slice(0, 3)
+    .map(({ series, score, unit, z }) => `${series} ${shown(score)}${unit ? ` ${unit}` : ""} (${signed(z)} SD)`)
+    .join(", ")}.`;
+
+const shown = (score: number): string => String(Number(score.toPrecision(4)));
+const signed = (z: number): string => `${z < 0 ? "−" : "+"}${Math.abs(z).toFixed(1)}`;

@@ -1,0 +1,80 @@
+import { groupBy } from "../analyses/groupBy";
+import { ofLatestDays } from "../analyses/sessions";
+import { standardDeviation } from "../engine/moments";
+import { pooledNoise } from "../engine/reliability/pooledNoise";
+import { valueOr } from "../engine/result";
+import { zScores } from "../engine/standing/zScores";
+import { reducedScoreMoments } from "../engine/trials/reducedScoreMoments";
+import { reduceTrials } from "../engine/trials/reduceTrials";
+import { seriesName } from "../reading/measures";
+import type { TestResult } from "../reading/testResult";
+import type { BatteryTest } from "../store/battery";
+import { nameKey } from "../store/sameName";
+
+/** An athlete's score in one test of the battery, beside the squad's. */
+export type TestScore = {
+  readonly athlete: string;
+  /** In the unit of the test; of two sides the mean. */
+  readonly score: number;
+  /** Standard score in the squad, positive is better. */
+  readonly z: number;
+  /** Standard error of `z` by the scatter of the trials; null where no athlete has repeated trials. */
+  readonly standardError: number | null;
+};
+
+/**
+ * Each athlete's latest score in a test, and how it stands in the squad. Nothing where fewer than three athletes have
+ * one, or all are equal: a standing needs others.
+ *
+ * The standard error comes from the scatter between the trials of a day: z is at least so uncertain, another day adds
+ * to it.
+ */
+export function testScores(results: readonly TestResult[], test: BatteryTest): TestScore[] {
+  const own = ofLatestDays(results.filter((result) => isOf(test, result)));
+  const squad = [...groupBy(own, ({ athlete }) => athlete)].flatMap(([athlete, trials]) => {
+    const scored = scoreOf(trials, test);
+    return scored === null ? [] : [{ athlete, ...scored }];
+  });
+  const z = valueOr(
+    zScores(
+      squad.map(({ score }) => score),
+      { direction: test.direction },
+    ),
+    null,
+  );
+  if (z === null) return [];
+  const spread = standardDeviation(squad.map(({ score }) => score));
+  const noise = valueOr(
+    pooledNoise([...groupBy(own, setOf).values()].map((set) => set.map(({ value }) => value))),
+    null,
+  );
+  return squad.map(({ athlete, score, relativeVariance }, index) => ({
+    athlete,
+    score,
+    z: z[index]!,
+    standardError:
+      noise === null ? null : (noise.logStandardDeviation * Math.sqrt(relativeVariance) * Math.abs(score)) / spread,
+  }));
+}
+
+const isOf = ({ test, measure }: BatteryTest, result: TestResult): boolean =>
+  nameKey(seriesName(test, measure)) === nameKey(seriesName(result.test, result.measure));
+
+const setOf = ({ athlete, side, date }: TestResult): string => [athlete, side, date].join("|");
+
+/** Score of an athlete's trials, and the variance of its logarithm in units of one trial's. */
+function scoreOf(trials: readonly TestResult[], { reduction, direction, sides }: BatteryTest) {
+  const bySide = [...groupBy(trials, ({ side }) => side ?? "").values()];
+  const scores = bySide.map((own) => {
+    const values = own.map(({ value }) => value);
+    return valueOr(reduceTrials(values, { reduction, direction }), null);
+  });
+  const present = scores.flatMap((scored) => (scored === null ? [] : [scored]));
+  // One side alone is not held against others' two.
+  if (present.length === 0 || (sides === 2 && present.length < 2)) return null;
+  const variances = present.map(({ count }) => reducedScoreMoments(count, reduction).variance);
+  return {
+    score: present.reduce((sum, { score }) => sum + score, 0) / present.length,
+    relativeVariance: variances.reduce((sum, variance) => sum + variance, 0) / present.length ** 2,
+  };
+}

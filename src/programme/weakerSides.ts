@@ -1,0 +1,40 @@
+import { asymmetry } from "../analyses/asymmetry/asymmetry";
+import { groupBy } from "../analyses/groupBy";
+import { ofLatestDays } from "../analyses/sessions";
+import { valueOr } from "../engine/result";
+import { seriesName } from "../reading/measures";
+import type { TestResult } from "../reading/testResult";
+import { type Background, testCalled } from "../store/background";
+
+/** A side that is weaker than the other by more than the test's noise. */
+export type WeakerSide = {
+  readonly athlete: string;
+  readonly side: "left" | "right";
+  /** Quality the test stands for; null where the battery does not say. */
+  readonly quality: string | null;
+  /** How far it is below the other side, percent of the larger. */
+  readonly difference: number;
+  readonly why: string;
+};
+
+/** The sides that are weaker beyond noise in any two-sided test, the largest difference first. */
+export function weakerSides(results: readonly TestResult[], background: Background): WeakerSide[] {
+  const twoSided = groupBy(ofLatestDays(results.filter(({ side }) => side !== null)), ({ test, measure }) =>
+    seriesName(test, measure),
+  );
+  return [...twoSided]
+    .flatMap(([series, own]) => {
+      const settings = asymmetry.settings.parse({});
+      const answer = valueOr(asymmetry.compute(own, settings, background), null);
+      const { test, measure } = own[0]!;
+      const quality = testCalled(background, test, measure)?.quality ?? null;
+      return (answer?.rows ?? []).flatMap((row): WeakerSide[] => {
+        if (row.beyond === null) return [];
+        const side = row.stronger === "Left" ? "right" : "left";
+        const difference = Math.abs(row.beyond);
+        const why = `${series}: the ${side} is ${difference.toFixed(0)} % weaker, beyond the test's noise.`;
+        return [{ athlete: row.athlete, side, quality, difference, why }];
+      });
+    })
+    .sort((a, b) => b.difference - a.difference);
+}

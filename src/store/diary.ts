@@ -1,0 +1,67 @@
+import { choiceOf } from "./cellSchemas";
+import { date, name, number, text } from "./columnKinds";
+import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
+
+/** One session of one athlete. */
+export type DiaryEntry = {
+  /** ISO day. */
+  readonly date: string;
+  readonly athlete: string;
+  readonly session: string | null;
+  /** "no": the athlete was not there, which counts as no load. */
+  readonly attended: "yes" | "no";
+  readonly minutes: number | null;
+  /** Perceived exertion of the session, 0 to 10. */
+  readonly rating: number | null;
+  readonly throws: number | null;
+  readonly jumps: number | null;
+  readonly sprints: number | null;
+  readonly deliveries: number | null;
+};
+
+const counted = (heading: string, meaning: string) => ({
+  ...number("0", 0, 2000, { whole: true }),
+  heading,
+  meaning,
+  width: 10,
+});
+
+export const diaryTable: StoreTable<DiaryEntry> = {
+  id: "diary",
+  name: "Tapeline_Diary",
+  sheet: "Diary",
+  title: "Diary",
+  use: "One row per athlete and session. Ask for the rating half an hour after it. A day without a row counts as a rest day.",
+  columns: {
+    date: { ...date, heading: "Date", meaning: "Day of the session.", width: 12 },
+    athlete: { ...name, heading: "Athlete", meaning: "Name as in the squad.", width: 24 },
+    session: { ...text, heading: "Session", meaning: "What it was, in your words.", width: 20 },
+    attended: {
+      heading: "Attended",
+      meaning: "Yes or no; empty counts as yes.",
+      format: "@",
+      width: 10,
+      choices: ["yes", "no"],
+      cell: choiceOf({ yes: "yes", no: "no" }, "neither yes nor no"),
+      absent: () => "yes",
+      write: (attended) => attended,
+    },
+    minutes: { ...number("0", 0, 600), heading: "Minutes", meaning: "Length of the session.", width: 9 },
+    rating: {
+      ...number("0.0", 0, 10),
+      heading: "Rating (0-10)",
+      meaning: "How hard the whole session was, as the athlete says: 0 rest, 10 maximal.",
+      width: 9,
+    },
+    throws: counted("Throws", "How many throws at full effort."),
+    jumps: counted("Jumps", "How many jumps at full effort."),
+    sprints: counted("Sprints", "How many sprints at full effort."),
+    deliveries: counted("Deliveries", "How many deliveries bowled or pitched."),
+  },
+  once: () => null,
+};
+
+export function readDiary(cells: TableCells): { diary: readonly DiaryEntry[]; remarks: readonly StoreRemark[] } {
+  const { rows, remarks } = readStoreTable(diaryTable, cells);
+  return { diary: rows.map(({ row }) => row), remarks };
+}

@@ -1,0 +1,71 @@
+import { count, date, name, number, text } from "./columnKinds";
+import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
+
+/** One exercise of one athlete in one session of a block. */
+export type PlanRow = {
+  readonly week: number;
+  /** ISO day on which the week begins. */
+  readonly begins: string;
+  readonly session: number;
+  readonly athlete: string;
+  readonly exercise: string;
+  readonly sets: number | null;
+  /** Amount of a set with its unit, e.g. "5" or "20 m". */
+  readonly repetitions: string | null;
+  readonly intensity: string | null;
+  /** Bar and plates together, kg. */
+  readonly load: number | null;
+  /** Contacts or metres of the whole exercise in the session; null where neither is counted. */
+  readonly total: number | null;
+  readonly why: string | null;
+  /** What we wrote into the row, in one text: a row that reads otherwise is the coach's. Null in rows of their own. */
+  readonly asPlanned: string | null;
+};
+
+export const planTable: StoreTable<PlanRow> = {
+  id: "plan",
+  name: "Tapeline_Plan",
+  sheet: "Plan",
+  title: "Plan of the block",
+  use: "One row per athlete, session and exercise. Change what you like: a row you have changed stays as it is when the block is planned anew.",
+  columns: {
+    week: { ...count(1, 52), heading: "Week", meaning: "Week of the block.", width: 7 },
+    begins: { ...date, heading: "Begins", meaning: "Day on which the week begins.", width: 12 },
+    session: { ...count(1, 14), heading: "Session", meaning: "Session of the week.", width: 9 },
+    athlete: { ...name, heading: "Athlete", meaning: "Name as in the squad.", width: 24 },
+    exercise: { ...name, heading: "Exercise", meaning: "As in the table of exercises.", width: 30 },
+    sets: {
+      ...number("0", 0, 50, { whole: true }),
+      heading: "Sets",
+      meaning: "Number of sets; 0 leaves it out.",
+      width: 7,
+    },
+    repetitions: { ...text, heading: "Repetitions", meaning: "Amount of each set, with its unit.", width: 24 },
+    intensity: {
+      ...text,
+      heading: "How hard",
+      meaning: "Share of the estimated maximum, and repetitions left in reserve.",
+      width: 24,
+    },
+    load: { ...number("0.0", 0, 500), heading: "Load (kg)", meaning: "Bar and plates together.", width: 10 },
+    total: {
+      ...number("0", 0, 100_000),
+      heading: "Contacts or metres",
+      meaning: "Of the whole exercise in this session, both sides together.",
+      width: 11,
+    },
+    why: { ...text, heading: "Why", meaning: "The priority behind it.", width: 50 },
+    asPlanned: {
+      ...text,
+      heading: "As planned",
+      meaning: "How we planned the row: shows whether you have changed it.",
+      width: 12,
+    },
+  },
+  once: () => null,
+};
+
+export function readPlan(cells: TableCells): { plan: readonly PlanRow[]; remarks: readonly StoreRemark[] } {
+  const { rows, remarks } = readStoreTable(planTable, cells);
+  return { plan: rows.map(({ row }) => row), remarks };
+}
