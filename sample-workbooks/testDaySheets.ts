@@ -45,8 +45,9 @@ function addTestDaySheet(workbook: Workbook, { sheet: name, place, date, title, 
   freezeBelow(sheet, testDayHeadingRow);
 }
 
-/** Wide enough for the longest word of the heading, which wraps between words. */
-const widthOf = (heading: string): number => Math.max(10, ...heading.split(" ").map((word) => word.length + 3));
+/** Wide enough, in any typeface, for the longest word of the heading, which wraps between words. */
+const widthOf = (heading: string): number =>
+  Math.max(10, ...heading.split(" ").map((word) => Math.round(1.3 * word.length + 2)));
 
 /** Decimals as the instrument gives them. */
 function formatOf(heading: string): string {
