@@ -64,6 +64,8 @@ export type Restoration =
       readonly entries: readonly { readonly entry: string; readonly value: unknown }[];
       /** Whether the setting was there; one that was not goes when its record is empty again. */
       readonly existed: boolean;
+      /** The setting's value without entries, for one that is gone in the meantime; without it, it stays gone. */
+      readonly base?: Readonly<Record<string, unknown>>;
     };
 
 type Cells = {

@@ -233,14 +233,14 @@ function putSetting({ workbook, settings }: Present, key: string, value: unknown
   else workbook.settings.add(key, value);
 }
 
-function putEntries({ key, record, entries, existed }: Step<"restoreEntries">, present: Present): void {
+function putEntries({ key, record, entries, existed, base }: Step<"restoreEntries">, present: Present): void {
   const setting = present.settings.get(key);
-  if (!setting || setting.isNullObject) return;
-  const value = setting.value as Record<string, unknown>;
-  const kept = { ...(value[record] as Record<string, unknown>) };
-  for (const { entry, value } of entries) {
-    if (value === undefined) delete kept[entry];
-    else kept[entry] = value;
+  const value = setting && !setting.isNullObject ? (setting.value as Record<string, unknown>) : base;
+  if (!value) return;
+  const kept = { ...(value[record] as Record<string, unknown> | undefined) };
+  for (const { entry, value: before } of entries) {
+    if (before === undefined) delete kept[entry];
+    else kept[entry] = before;
   }
   const isEmpty = Object.keys(kept).length === 0;
   putSetting(present, key, isEmpty && !existed ? undefined : { ...value, [record]: kept });

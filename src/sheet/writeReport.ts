@@ -57,6 +57,7 @@ export const writeReport = (report: Report, key: string, fresh = false): Promise
         record: "reports",
         entries: [{ entry: key, value: stored.reports[key] }],
         existed: !setting.isNullObject,
+        base: noWrittenReports,
       };
 
       const last = fresh ? undefined : stored.reports[key];

@@ -33,7 +33,7 @@ export const workbookImage = (host: Host, region = "A1:H45"): Promise<string> =>
       const cells = sheet.getRange(region).load("formulas,numberFormat");
       const rows = sheet.getRange(region).getRowProperties({ rowHidden: true, format: { rowHeight: true } });
       const columns = sheet.getRange(region).getColumnProperties({ columnHidden: true, format: { columnWidth: true } });
-      const looks = sheet.getRange(region).getCellProperties(look);
+      const looks = sheet.getRange(region).getCellProperties(look as Excel.CellPropertiesLoadOptions);
       const tables = sheet.tables.load("items/id,items/name,items/style,items/showTotals,items/showBandedRows");
       const notes = sheet.notes.load("items/content");
       const frozen = sheet.freezePanes.getLocationOrNullObject().load("address");
