@@ -161,8 +161,8 @@ function writeColumns({ table }: Report, { sheet, standing }: StandingPlace, pla
     const definition = table.columns[column]!;
     const at = (row: number, count: number) => sheet.getRangeByIndexes(row, firstColumn + index, count, 1);
     if (headings[index] !== definition.heading) at(headerRow, 1).values = [[definition.heading]];
-    if (values.length > 0) writeCells(at(headerRow + 1, values.length), definition.format, values);
     if (growth > 0) styleColumn(at(headerRow + 1 + body.length, growth), definition, column === 0);
+    if (values.length > 0) writeCells(at(headerRow + 1, values.length), definition.format, values);
   });
 }
 
@@ -250,7 +250,7 @@ function restorations(
   for (const { row } of ownHeadRows(place, last)) steps.push(restoreCells(image, row, firstColumn, 1, 1));
 
   const restoreBelow = (row: number, rowCount: number, columnCount: number) => {
-    steps.push(restoreCells(image, end + row, firstColumn, rowCount, columnCount), {
+    steps.push({
       kind: "restoreLook",
       sheetId,
       anchor,
@@ -259,6 +259,7 @@ function restorations(
         .slice(row, row + rowCount)
         .map((cells) => cells.slice(0, columnCount) as Excel.SettableCellProperties[]),
     });
+    steps.push(restoreCells(image, end + row, firstColumn, rowCount, columnCount));
   };
   // In new rows the program itself may have filled the coach's own columns, whose cells were empty.
   if (growth > 0) restoreBelow(0, growth, width);

@@ -36,9 +36,9 @@ export function writeColumn(
   const definition = table.columns[column]!;
   heading.values = [[definition.heading]];
   if (contents.length === 0) return;
-  writeCells(heading.getOffsetRange(1, 0).getResizedRange(contents.length - 1, 0), definition.format, contents);
   styleColumn(heading.getResizedRange(contents.length, 0), definition, column === 0);
   styleHeader(heading);
+  writeCells(heading.getOffsetRange(1, 0).getResizedRange(contents.length - 1, 0), definition.format, contents);
 }
 
 /** Writes lines of text one below the other, whatever they begin with. */

@@ -119,6 +119,17 @@ describe("markCells(marks, sheet)", () => {
     expect(await lookAt("Hop test", "B3")).toEqual([false, false, "#000000", "#FFFFFF", "None", "Thin"]);
   });
 
+  it.each(["=1+1", "\t@SUM(A1)", "<b>x</b>", "a\u202Eb\u0007c"])("says %j to the letter", async (why) => {
+    await markCells([{ cell: "C2", why }], "Hop test");
+    expect(await noteAt("Hop test", "C2")).toBe(`Check: ${why}`);
+    expect(await clearMarks()).toMatchObject({ cleared: 1, keptNotes: [] });
+  });
+
+  it("shortens a reason that no note can show", async () => {
+    await markCells([{ cell: "C2", why: "x".repeat(32_767) }], "Hop test");
+    expect(await noteAt("Hop test", "C2")).toBe(`Check: ${"x".repeat(999)}…`);
+  });
+
   it("takes three round trips, however many cells", async () => {
     const many = Array.from({ length: 40 }, (_, row) => ({ cell: `D${row + 1}`, why: "x" }));
     for (const action of [() => markCells(many, "Hop test"), () => markCells(many, "Hop test"), clearMarks]) {

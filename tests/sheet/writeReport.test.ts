@@ -1,5 +1,6 @@
 import type { Host } from "../../src/host";
 import { findPlace } from "../../src/sheet/findPlace";
+import { takeBack } from "../../src/sheet/takeBack";
 import { writeReport } from "../../src/sheet/writeReport";
 import { addSheet, openWorkbook, valuesAt } from "./openWorkbook";
 import { reportOf } from "./reportOf";
@@ -195,5 +196,178 @@ describe("writeReport(report, key) a second time", () => {
       await context.sync();
     });
     expect(await writeReport(report, "key")).toEqual({ kind: "unknownState" });
+  });
+});
+
+describe("writeReport(report, key) around the table", () => {
+  const leftOut = [{ cell: "B3", why: "Not a number." }];
+  const noted = reportOf(report.table.rows, { provenance: { ...report.provenance, leftOut } });
+  const columnA = async () => (await valuesAt("Sample", "A1:A60")).flat();
+  const notes = async () => {
+    const cells = await columnA();
+    return cells.slice(cells.indexOf("How it was computed")).filter((cell) => cell !== "");
+  };
+
+  it("puts the notes below table and chart, and renews them where they stand", async () => {
+    await writeReport(report, "key");
+    const first = (await columnA()).indexOf("How it was computed");
+    expect(first).toBeGreaterThan(header + 12);
+    expect(await notes()).toEqual(["How it was computed", "By hand.", "Keep in mind", "• Mind this."]);
+    await writeReport(noted, "key");
+    expect((await columnA()).indexOf("How it was computed")).toBe(first);
+    expect(await notes()).toEqual([
+      "How it was computed",
+      "By hand.",
+      "Keep in mind",
+      "• Mind this.",
+      "Left out (1)",
+      "• B3: Not a number.",
+    ]);
+    await writeReport(report, "key");
+    expect(await notes()).toHaveLength(4);
+  });
+
+  it("moves them down where the table grows over them", async () => {
+    await writeReport(report, "key");
+    const many = Array.from({ length: 24 }, (_, row) => [`Athlete ${row}`, row, ""] as const);
+    expect(await writeReport(reportOf(many), "key")).toMatchObject({ updated: true });
+    const cells = await columnA();
+    expect(cells.filter((cell) => cell === "How it was computed")).toHaveLength(1);
+    expect(cells.slice(header, header + 26)).toEqual([...many.map(([name]) => name), "", "How it was computed"]);
+  });
+
+  it("leaves a note the coach has rewritten, and writes around it", async () => {
+    await writeReport(report, "key");
+    const row = (await columnA()).indexOf("By hand.") + 1;
+    await host.type(`Sample!A${row}`, "Measured by Ingrid.");
+    await writeReport(noted, "key");
+    expect((await columnA())[row - 1]).toBe("Measured by Ingrid.");
+    expect(await notes()).toEqual([
+      "How it was computed",
+      "Measured by Ingrid.",
+      "By hand.",
+      "Keep in mind",
+      "• Mind this.",
+      "Left out (1)",
+      "• B3: Not a number.",
+    ]);
+  });
+
+  it("does not write again the notes a coach has deleted", async () => {
+    await writeReport(report, "key");
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Sample").getRange("A15:A60").clear("Contents");
+      await context.sync();
+    });
+    await writeReport(noted, "key");
+    expect(await columnA()).not.toContain("How it was computed");
+  });
+});
+
+describe("writeReport(report, key) with formulas", () => {
+  const live = reportOf(
+    [
+      ["A", 3, "x"],
+      ["B", 5, "y"],
+    ],
+    {},
+  );
+  const withFormulas = {
+    ...live,
+    table: {
+      ...live.table,
+      formulas: [
+        ["=1+1", "=1+2", null],
+        [null, null, '=UPPER("y")'],
+      ],
+    },
+  };
+
+  it("writes a formula instead of the value, but never of what tells the rows apart; first and again", async () => {
+    for (const updated of [false, true]) {
+      expect(await writeReport(withFormulas, "key")).toMatchObject({ updated });
+      expect(await valuesAt("Sample", `A${header + 1}:C${header + 2}`)).toEqual([
+        ["A", 3, "x"],
+        ["B", 5, "Y"],
+      ]);
+      const formulas = await Excel.run(async (context) => {
+        const cells = context.workbook.worksheets.getItem("Sample").getRange(`A${header + 1}:C${header + 2}`);
+        cells.load("formulas");
+        await context.sync();
+        return cells.formulas;
+      });
+      expect(formulas).toEqual([
+        ["A", "=1+2", "x"],
+        ["B", 5, '=UPPER("y")'],
+      ]);
+    }
+  });
+});
+
+/** What a sheet of a stranger may hold where a name or a remark is read; none of it may come to life in ours. */
+const hostile = [
+  '=HYPERLINK("https://example.org","click")',
+  "+1+1",
+  "-2+3",
+  "@SUM(A1:A9)",
+  "\t=1+1",
+  "\r=1+1",
+  "'=1+1",
+  "=cmd|' /C calc'!A0",
+  "a\u0007b\u0000c",
+  "\u202Eelpmas\u202C",
+  "<img src=x onerror=alert(1)>",
+  "&amp; <b>bold</b>",
+  "TRUE",
+  "1e5",
+  "2026-08-11",
+  "x".repeat(32_767),
+];
+
+describe("writeReport(report, key) of text that looks like something else", () => {
+  const written = reportOf(
+    hostile.map((name) => [name, 1, name]),
+    {
+      title: hostile[0]!,
+      summary: hostile,
+      cautions: hostile,
+      provenance: {
+        source: hostile[0]!,
+        date: "2026-08-11",
+        method: hostile[0]!,
+        used: "",
+        leftOut: hostile.map((why) => ({ cell: "A1", why })),
+      },
+      chart: { ...report.chart!, title: hostile[10]! },
+    },
+  );
+
+  it("keeps every cell, line and title to the letter, as text, first and again", async () => {
+    for (const updated of [false, true]) {
+      expect(await writeReport(written, "key")).toMatchObject({ updated });
+      await Excel.run(async (context) => {
+        const sheet = context.workbook.worksheets.getItem("Sample");
+        const used = sheet.getUsedRange().load("formulas,values,valueTypes");
+        const table = sheet.tables.getItemAt(0).getDataBodyRange().load("values,valueTypes");
+        const title = sheet.charts.getItemAt(0).title.load("text");
+        await context.sync();
+        expect(table.values.map((row) => row[0])).toEqual(hostile);
+        expect(table.values.map((row) => row[2])).toEqual(hostile);
+        expect(new Set(table.valueTypes.flatMap((row) => [row[0], row[2]]))).toEqual(new Set(["String"]));
+        expect(title.text).toBe(hostile[10]);
+        expect(used.values[0]![0]).toBe(hostile[0]);
+        // A formula would read otherwise than its value.
+        expect(used.formulas).toEqual(used.values);
+      });
+    }
+  });
+
+  it("can be taken back", async () => {
+    const outcome = await writeReport(written, "key");
+    if (outcome.kind !== "written") throw new Error(outcome.kind);
+    const again = await writeReport(reportOf([["A", 1, ""]]), "key");
+    if (again.kind !== "written") throw new Error(again.kind);
+    expect(await takeBack(again.deed)).toEqual({ kind: "takenBack", gone: [] });
+    expect(await takeBack(outcome.deed)).toEqual({ kind: "takenBack", gone: [] });
   });
 });
