@@ -2,7 +2,7 @@ import { tooFew } from "../../engine/refusals";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
 import { forceVelocityProfile } from "../../engine/sprints/forceVelocityProfile";
 import { momentum } from "../../engine/sprints/momentum";
-import { type SprintModel, sprintModel } from "../../engine/sprints/sprintModel";
+import type { SprintModel } from "../../engine/sprints/sprintModel";
 import type { TestResult } from "../../reading/testResult";
 import type { Side } from "../../reading/vocabulary";
 import type { Background } from "../../store/background";
@@ -10,6 +10,7 @@ import type { Answer, CellRemark, MoreColumn } from "../analysis";
 import { type Body, bodiesOf } from "../bodies";
 import { groupBy } from "../groupBy";
 import { ofLatestDay } from "../measuredAttempts";
+import { modelOf } from "./modelOf";
 import { type Gap, gapsOf, type Section, sectionsOf } from "./sections";
 import { type SprintRun, sprintRuns } from "./sprintRuns";
 import type { SprintsRow, SprintsSettings } from "./sprints";
@@ -71,13 +72,6 @@ export function compute(
     marks: bests.flatMap((best) => (best ? marksOf(best) : [])),
   });
 }
-
-/** The curve of a run; at least three gates. Used for derived results too. */
-export const modelOf = ({ splits }: SprintRun): Result<SprintModel> =>
-  sprintModel(
-    splits.map(({ distance }) => distance),
-    splits.map(({ time }) => time),
-  );
 
 /** The longest run of the latest day; of several the fastest. */
 function bestRun(runs: readonly SprintRun[]): SprintRun | null {
