@@ -5,6 +5,7 @@ import { isMeasureKey, measureOf, seriesName } from "../reading/measures";
 import type { Reading } from "../reading/readResults";
 import type { TestResult } from "../reading/testResult";
 import { type Background, memberCalled } from "../store/background";
+import type { SquadMember } from "../store/squad";
 import type { Answer, AnyAnalysis, Occasion } from "./analysis";
 import type { FieldMeta } from "./fields";
 import type { Report, ReportChart, ReportColumn, ReportTable, ReportValue } from "./report";
@@ -27,7 +28,8 @@ export type Asked = {
 
 /** From a reading to the report: checks what the analysis needs, computes, and describes the answer as plain data. */
 export function describe(asked: Asked): Result<Report> {
-  const { analysis, reading, test, background } = asked;
+  const { analysis, reading, test } = asked;
+  const background = withBodies(asked.background, reading);
   const missing = missingNeeds(asked);
   if (missing) return refuse(missing);
   const results = withRoles(
@@ -81,6 +83,26 @@ const withRoles = (results: readonly TestResult[], background: Background): Test
   results.map((result) =>
     result.group === null ? { ...result, group: memberCalled(background, result.athlete)?.role ?? null } : result,
   );
+
+/** The squad with body mass and stature as the sheet has them, which was written on the day; also of athletes new to it. */
+function withBodies(background: Background, { bodies }: Reading): Background {
+  const measured = bodies.map(({ athlete, bodyMass, stature }): SquadMember => {
+    const member = memberCalled(background, athlete) ?? { ...unknownMember, athlete };
+    return { ...member, bodyMass: bodyMass ?? member.bodyMass, stature: stature ?? member.stature };
+  });
+  const replaced = new Set(measured.map(({ athlete }) => athlete));
+  return { ...background, squad: [...background.squad.filter(({ athlete }) => !replaced.has(athlete)), ...measured] };
+}
+
+const unknownMember: Omit<SquadMember, "athlete"> = {
+  role: null,
+  group: null,
+  dominantSide: null,
+  birthYear: null,
+  bodyMass: null,
+  stature: null,
+  notes: null,
+};
 
 /** Columns and rows of the answer: declared columns, those that follow from the data, and quiet ones last. */
 function tableOf(

@@ -23,21 +23,28 @@ const athletes = fc.integer({ min: 0, max: 7 }).map((athlete) => `Athlete ${athl
 /** Sheets without days, and sheets where every result has one. */
 const dayChoices = fc.boolean().chain((isDated) => fc.constant(isDated ? days : ([null] as const)));
 
+/** A sheet of one or more tests, with or without sides and days; here and there an athlete has no trial. */
 const plainSquads = (hasManyTests: boolean) =>
-  dayChoices
-    .chain((dates) =>
-      fc.array(
-        fc.record({
-          athlete: athletes,
-          test: hasManyTests ? fc.constantFrom(...tests) : fc.constant(""),
-          side: fc.constantFrom("left", "right"),
-          date: fc.constantFrom(...dates),
-          value: fc.double({ min: 50, max: 400, noNaN: true }),
-        }),
-        { minLength: 1, maxLength: 60 },
+  fc
+    .record({
+      chosen: hasManyTests ? fc.subarray<string>([...tests], { minLength: 1 }) : fc.constant<string[]>([""]),
+      sides: fc.constantFrom<readonly ("left" | "right" | null)[]>(["left", "right"], [null]),
+      dates: fc.constantFrom<readonly (string | null)[]>([null], days.slice(0, 1), days.slice(0, 2), days),
+      athletes: fc.integer({ min: 1, max: 8 }),
+    })
+    .chain(({ chosen, sides, dates, athletes }) => {
+      const places = Array.from({ length: athletes }, (_, athlete) => `Athlete ${athlete}`).flatMap((athlete) =>
+        chosen.flatMap((test) => dates.flatMap((date) => sides.map((side) => ({ athlete, test, date, side })))),
+      );
+      const trials = fc.array(fc.double({ min: 50, max: 400, noNaN: true }), { maxLength: 3 });
+      return fc.tuple(...places.map((place) => trials.map((values) => ({ place, values }))));
+    })
+    .map((sets) =>
+      numbered(
+        sets.flatMap(({ place, values }) => values.map((value) => [testResult({ ...place, value, unit: "cm" })])),
       ),
     )
-    .map((said) => numbered(said.map((one) => [testResult({ ...one, unit: "cm" })])));
+    .filter((results) => results.length > 0);
 
 /** One attempt at a time, with a sensible value for each measure; the splits of a sprint grow with the distance. */
 const measuredSquads = (measures: readonly MeasureKey[]) =>
