@@ -5,6 +5,7 @@ import type { MeasureKey } from "../reading/measures";
 import type { Remark } from "../reading/readResults";
 import type { TestResult } from "../reading/testResult";
 import type { Background } from "../store/background";
+import type { LiveContext, LiveFields } from "./liveFormulas";
 
 /**
  * A question a coach asks, declared once. From this object come the pane's form, the reading of the selection, the
@@ -39,6 +40,8 @@ export type Analysis<Settings extends z.ZodObject, Gives extends z.ZodObject> = 
     background: Background,
     occasion?: Occasion,
   ) => Result<Answer<z.output<Gives>>>;
+  /** Formulas by which cells of a row follow the results, where the coach asks for a live table. */
+  readonly live?: (row: z.output<Gives>, context: LiveContext<z.output<Settings>>) => LiveFields<z.output<Gives>>;
   readonly chart: {
     readonly kind: "bar" | "line" | "scatter";
     readonly title: string;

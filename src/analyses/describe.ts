@@ -8,6 +8,8 @@ import { type Background, memberCalled } from "../store/background";
 import type { SquadMember } from "../store/squad";
 import type { Answer, AnyAnalysis, Occasion } from "./analysis";
 import type { FieldMeta } from "./fields";
+import type { LiveSource } from "./liveCells";
+import { liveFormulas, liveNote } from "./liveFormulas";
 import type { Report, ReportChart, ReportColumn, ReportTable, ReportValue } from "./report";
 
 export type Asked = {
@@ -20,6 +22,8 @@ export type Asked = {
   /** Settings as the form gives them; checked here against the analysis' own schema. */
   readonly settings: Readonly<Record<string, unknown>>;
   readonly background: Background;
+  /** Given where the table is to follow the results by formulas: the cells they stand in. */
+  readonly live?: LiveSource;
   /** Address that was read. */
   readonly source: string;
   /** Today, ISO. */
@@ -44,20 +48,33 @@ export function describe(asked: Asked): Result<Report> {
   if (!computed.ok) return computed;
   const answer = computed.value;
   const { columns, rows } = tableOf(analysis.gives, answer, results);
+  const table: ReportTable = {
+    name: tableName(analysis.id),
+    rowKey: analysis.rowKey,
+    columns,
+    rows,
+    ...(asked.live
+      ? {
+          formulas: liveFormulas(
+            analysis,
+            { columns, rows },
+            answer.rows,
+            { results, settings, background },
+            asked.live,
+          ),
+        }
+      : {}),
+  };
+  const note = liveNote(table, asked.date);
   const remarks = reading.remarks.filter((remark) => remark.leftOut);
   return ok({
     analysis: analysis.id,
     sheet: analysis.sheet,
     title: test === "" || analysis.tests === "all" ? analysis.title : `${analysis.title}: ${test}`,
     summary: answer.summary,
-    table: {
-      name: tableName(analysis.id),
-      rowKey: analysis.rowKey,
-      columns,
-      rows,
-    },
+    table,
     chart: chartOf(analysis),
-    cautions: [...answer.cautions, ...analysis.cautions],
+    cautions: [...(note ? [note] : []), ...answer.cautions, ...analysis.cautions],
     provenance: {
       source: asked.source,
       date: asked.date,

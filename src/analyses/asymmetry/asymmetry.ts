@@ -5,6 +5,7 @@ import { defineAnalysis } from "../analysis";
 import { betterIs, choice, count, forChart, measured, percent, scoredBy, share, signedPercent, text } from "../fields";
 import type { TestFacts } from "../testFacts";
 import { compute } from "./compute";
+import { live } from "./live";
 
 const settings = z.object({
   reduction: scoredBy(
@@ -76,6 +77,7 @@ export const asymmetry = defineAnalysis({
   gives,
   rowKey: "athlete",
   compute,
+  live,
   chart: {
     kind: "bar",
     title: "Asymmetry: minus left larger, plus right larger",

@@ -14,6 +14,7 @@ import {
   textWhereSaid,
 } from "../fields";
 import { compute } from "./compute";
+import { live } from "./live";
 
 const settings = z.object({
   reduction: scoredBy("Score", "How an athlete's trials become one score. Use the same way for everybody."),
@@ -93,6 +94,7 @@ export const standing = defineAnalysis({
   gives,
   rowKey: "athlete",
   compute,
+  live,
   chart: {
     kind: "bar",
     title: "Distance from the middle, in standard deviations",

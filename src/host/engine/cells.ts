@@ -140,8 +140,21 @@ export function writeCells(area: Pick<Area, "book" | "sheetId">, cells: CellMatr
     subUnitId: area.sheetId,
     // The command takes its cells from `value`; without any range, and with nothing selected, it does nothing.
     range: { startRow: rows[0]!, endRow: lastRow, startColumn: 0, endColumn: lastColumn },
-    value: cells,
+    value: onlyLook ? keepingFormulas(area, cells) : cells,
   });
+}
+
+/** The engine clears the formula of a cell that is written without one, also where only its look is written. */
+function keepingFormulas({ book, sheetId }: Pick<Area, "book" | "sheetId">, cells: CellMatrix): CellMatrix {
+  const matrix = book.worksheet(sheetId).getCellMatrix();
+  for (const [row, inRow] of Object.entries(cells)) {
+    for (const [column, cell] of Object.entries(inRow)) {
+      const own = matrix.getValue(Number(row), Number(column));
+      if (own?.f) cell.f = own.f;
+      if (own?.si) cell.si = own.si;
+    }
+  }
+  return cells;
 }
 
 /**

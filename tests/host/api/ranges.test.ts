@@ -273,6 +273,21 @@ describe("formats (excel/excel-add-ins-ranges-set-format)", () => {
       expect(top.style).toBe("None");
     }));
 
+  test("a look leaves the formula of its cell alone, before and after it was calculated", () =>
+    onSheet(opened.host, async (sheet, context) => {
+      const range = sheet.getRange("A2:A3");
+      range.values = [["=1+1"], ["=SEQUENCE(1,2)"]];
+      range.format.font.bold = true;
+      await context.sync();
+      range.format.borders.getItem("EdgeBottom").style = "Continuous";
+      range.load("formulas,values");
+      const spilled = sheet.getRange("B3").load("values");
+      await context.sync();
+      expect(range.formulas).toEqual([["=1+1"], ["=SEQUENCE(1,2)"]]);
+      expect(range.values).toEqual([[2], [1]]);
+      expect(spilled.values).toEqual([[2]]);
+    }));
+
   test("properties of cells and rows come in the shape they are asked for", () =>
     onSheet(opened.host, async (sheet, context) => {
       sheet.getRange("A1").format.fill.color = "#00FF00";
