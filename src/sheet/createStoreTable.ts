@@ -72,8 +72,11 @@ const pointsPerCharacter = 5.6;
 /** Columns of whole sentences are this wide, in characters, and wrap. */
 const wrappedFrom = 36;
 
-/** Excel holds at most 32 characters in the title of a prompt and 255 in its message. */
-function explain(heading: Excel.Range, title: string, meaning: string): void {
+/**
+ * Shows what a column means when its heading is selected. Excel holds 32 characters in the title of a prompt and 255 in its
+ * message.
+ */
+export function explain(heading: Excel.Range, title: string, meaning: string): void {
   heading.dataValidation.rule = { custom: { formula: "=TRUE" } };
   heading.dataValidation.errorAlert = { showAlert: false, style: "Information", title: "", message: "" };
   heading.dataValidation.prompt = { showPrompt: true, title: title.slice(0, 32), message: meaning.slice(0, 255) };
