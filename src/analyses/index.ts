@@ -1,21 +1,25 @@
 import type { AnyAnalysis } from "./analysis";
 import { asymmetry } from "./asymmetry/asymmetry";
+import { capacity } from "./capacity/capacity";
 import { endurance } from "./endurance/endurance";
 import { jumps } from "./jumps/jumps";
 import { ranking } from "./ranking/ranking";
 import { reliability } from "./reliability/reliability";
+import { retest } from "./retest/retest";
 import { sprints } from "./sprints/sprints";
 import { standing } from "./standing/standing";
 import { strength } from "./strength/strength";
 
 /** Every analysis, in the order in which the pane offers them. */
 export const analyses: readonly AnyAnalysis[] = [
+  retest,
   reliability,
+  asymmetry,
   standing,
   ranking,
-  asymmetry,
   strength,
   jumps,
   sprints,
   endurance,
+  capacity,
 ];

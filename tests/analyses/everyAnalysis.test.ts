@@ -162,9 +162,9 @@ describe.each(analyses.map((analysis) => [analysis.id, analysis] as const))("%s"
   }
 });
 
-/** Whether an answer has quantities such as km/h: then a result in another unit is another result. */
-function hasUnitsOfItsOwn({ gives }: AnyAnalysis): boolean {
-  return Object.values(gives.shape).some((field) => {
+/** Whether answer or settings have quantities such as km/h: then a result in another unit is another result. */
+function hasUnitsOfItsOwn({ gives, settings }: AnyAnalysis): boolean {
+  return [...Object.values(gives.shape), ...Object.values(settings.shape)].some((field) => {
     const unit = (field as z.ZodType).meta()?.unit;
     return unit !== undefined && unit !== "%" && unit !== "as measured";
   });
