@@ -1,7 +1,7 @@
 import type { ReportColumn } from "../analyses/report";
 import type { PlanRow } from "../store/planTable";
+import type { Priority } from "../store/priorityTable";
 import { heading, type Page, type PagePart, paragraph, quiet, strong } from "./page";
-import type { Priority } from "./priorities";
 import type { QualityProfile } from "./qualityProfile";
 
 /** What became of an athlete's result from one test day to the next. */

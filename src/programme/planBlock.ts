@@ -1,5 +1,5 @@
 import type { Exercise } from "../store/exercises";
-import type { PlanRow } from "../store/planTable";
+import type { PlannedRow } from "../store/planTable";
 import { chooseExercises } from "./chooseExercises";
 import { dayNumber, isoDay } from "./days";
 import { type Phase, type Prescription, prescriptionOf } from "./phases";
@@ -30,9 +30,6 @@ export type Planned = {
   /** Estimated maxima, kg, by test. */
   readonly maxima: ReadonlyMap<string, number>;
 };
-
-/** A row of the plan, before it stands in the workbook. */
-export type PlannedRow = Omit<PlanRow, "asPlanned">;
 
 export type Block = {
   readonly rows: readonly PlannedRow[];

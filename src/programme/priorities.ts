@@ -2,17 +2,9 @@ import { groupBy } from "../analyses/groupBy";
 import { qualityPriorities } from "../engine/grouping/qualityPriorities";
 import { valueOr } from "../engine/result";
 import { type Background, weightFor } from "../store/background";
+import type { Priority } from "../store/priorityTable";
 import type { QualityProfile, QualityStanding } from "./qualityProfile";
 import type { WeakerSide } from "./weakerSides";
-
-/** One thing to work on, with the reason and the numbers behind it. */
-export type Priority = {
-  readonly athlete: string;
-  /** 1 is the most urgent. */
-  readonly rank: number;
-  readonly quality: string;
-  readonly why: string;
-};
 
 export type PrioritySettings = {
   /** At most so many for each athlete. */

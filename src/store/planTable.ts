@@ -1,4 +1,6 @@
 import { count, date, name, number, text } from "./columnKinds";
+import { fingerprint } from "./fingerprint";
+import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
 /** One exercise of one athlete in one session of a block. */
@@ -18,9 +20,28 @@ export type PlanRow = {
   /** Contacts or metres of the whole exercise in the session; null where neither is counted. */
   readonly total: number | null;
   readonly why: string | null;
-  /** What we wrote into the row, in one text: a row that reads otherwise is the coach's. Null in rows of their own. */
+  /** Fingerprint of what we wrote into the row: a row that reads otherwise is the coach's. Null in rows of their own. */
   readonly asPlanned: string | null;
 };
+
+/** A row of the plan, before it stands in the workbook. */
+export type PlannedRow = Omit<PlanRow, "asPlanned">;
+
+/** What makes two rows the same exercise of the same athlete in the same session. */
+export const planKey = ({ week, session, athlete, exercise }: PlannedRow): string =>
+  [week, session, nameKey(athlete), nameKey(exercise)].join("|");
+
+/** The row with its fingerprint. */
+export const asPlanned = (row: PlannedRow): PlanRow => ({ ...row, asPlanned: planMark(row) });
+
+/** Whether it reads as we wrote it. */
+export const isAsPlanned = (row: PlanRow): boolean => row.asPlanned === planMark(row);
+
+const planMark = (row: PlannedRow): string =>
+  fingerprint([
+    ...[row.week, row.begins, row.session, row.athlete, row.exercise, row.sets, row.repetitions],
+    ...[row.intensity, row.load, row.total, row.why],
+  ]);
 
 export const planTable: StoreTable<PlanRow> = {
   id: "plan",
@@ -58,7 +79,7 @@ export const planTable: StoreTable<PlanRow> = {
     asPlanned: {
       ...text,
       heading: "As planned",
-      meaning: "How we planned the row: shows whether you have changed it.",
+      meaning: "The mark by which a row is known as planned. Change the others; clear this to make the row your own.",
       width: 12,
     },
   },

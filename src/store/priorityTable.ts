@@ -1,6 +1,16 @@
 import { count, name, text } from "./columnKinds";
+import { fingerprint } from "./fingerprint";
 import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
+
+/** One thing to work on, with the reason and the numbers behind it. */
+export type Priority = {
+  readonly athlete: string;
+  /** 1 is the most urgent. */
+  readonly rank: number;
+  readonly quality: string;
+  readonly why: string;
+};
 
 /** One priority of an athlete as it stands in the workbook: what was proposed, and what the coach made of it. */
 export type PriorityRow = {
@@ -12,7 +22,24 @@ export type PriorityRow = {
   /** Another quality to work on instead, or "none"; null where the coach goes along. */
   readonly choice: string | null;
   readonly reason: string | null;
+  /** Fingerprint of what we proposed: a row that reads otherwise is the coach's. Null in rows of their own. */
+  readonly asProposed: string | null;
 };
+
+export const priorityKey = ({ athlete, rank }: Pick<PriorityRow, "athlete" | "rank">): string =>
+  `${nameKey(athlete)}|${rank}`;
+
+/** A proposal that nobody has decided on, with its fingerprint. */
+export const asProposed = (priority: Priority): PriorityRow => ({
+  ...priority,
+  ...{ choice: null, reason: null, asProposed: proposalMark(priority) },
+});
+
+/** Whether the proposal reads as we wrote it, whatever the coach has made of it. */
+export const isAsProposed = (row: PriorityRow): boolean => row.asProposed === proposalMark(row);
+
+const proposalMark = ({ athlete, rank, quality, why }: Omit<PriorityRow, "choice" | "reason" | "asProposed">): string =>
+  fingerprint([athlete, rank, quality, why]);
 
 export const prioritiesTable: StoreTable<PriorityRow> = {
   id: "priorities",
@@ -32,8 +59,14 @@ export const prioritiesTable: StoreTable<PriorityRow> = {
       width: 20,
     },
     reason: { ...text, heading: "Coach's reason", meaning: "Why you decide otherwise. Yours.", width: 36 },
+    asProposed: {
+      ...text,
+      heading: "As proposed",
+      meaning: "The mark by which a row is known as proposed. Clear it to make the row your own.",
+      width: 14,
+    },
   },
-  once: ({ athlete, rank }) => ({ key: `${nameKey(athlete)}|${rank}`, called: `Rank ${rank} of “${athlete}”` }),
+  once: ({ athlete, rank }) => ({ key: priorityKey({ athlete, rank }), called: `Rank ${rank} of “${athlete}”` }),
 };
 
 export function readPriorities(cells: TableCells): {
