@@ -34,11 +34,11 @@ export function styleColumn(cells: Excel.Range, column: ReportColumn, isFirst: b
 
 /**
  * Width of a column in points, by what stands in it: autofit gives headings that wrap no width of their own. A heading
- * may break between words, but not within one, and leaves room for the filter's button.
+ * may break between words, but not within one, and leaves room for bold letters and the filter's button.
  */
 export function widthOf(column: ReportColumn, values: readonly ReportValue[]): number {
   const words = column.heading.split(" ").map((word) => word.length);
-  const heading = Math.max(...words, Math.ceil(column.heading.length / 2)) + 3;
+  const heading = Math.max(...words, Math.ceil(column.heading.length / 2)) + 5;
   const shown = values.reduce<number>((longest, value) => Math.max(longest, shownLength(value, column)), 0);
   return Math.min(Math.max(heading, shown + 1, 6), 50) * pointsPerCharacter + 6;
 }

@@ -217,7 +217,8 @@ async function failEverywhere(
 
 describe.each(["instead", "after"] as const)("a write of which a call fails (%s)", (when) => {
   /** All that these tests write; looking at it is what takes the time. */
-  const written = "A1:E32";
+  const written = "A1:D28";
+  const next = reportOf([...more.table.rows.slice(0, 3), ["E", 2, "new"]], { cautions: [] });
 
   const leavesAsItWas = async (action: () => Promise<unknown>) => {
     const before = await workbookImage(host, written);
@@ -239,26 +240,27 @@ describe.each(["instead", "after"] as const)("a write of which a call fails (%s)
     await writeReport(first, "key");
     await addOwnColumn();
     await dressUp();
-    expect(await leavesAsItWas(() => writeReport(more, "key"))).toEqual(
+    expect(await leavesAsItWas(() => writeReport(next, "key"))).toEqual(
       expect.arrayContaining(["Table.resize", "Range.values", "SettingCollection.add"]),
     );
   }, 120_000);
-
-  it("is taken back though a call of the take-back fails, whichever it is", async () => {
-    await writeReport(first, "key");
-    const before = await workbookImage(host, written);
-    const deed = await deedOf(writeReport(more, "key"));
-    const members = await failEverywhere(
-      when,
-      async () => {
-        expect(await takeBack(deed)).toEqual({ kind: "takenBack", gone: [] });
-      },
-      async (where, error) => {
-        expect({ where, error }).toEqual({ where, error: null });
-        expect({ where, image: await workbookImage(host, written) }).toEqual({ where, image: before });
-        await writeReport(more, "key");
-      },
-    );
-    expect(members).toContain("Range.formulas");
-  }, 120_000);
 });
+
+it("takes a write back though a call of the take-back fails, whichever it is", async () => {
+  const seen = "A1:D28";
+  await writeReport(first, "key");
+  const before = await workbookImage(host, seen);
+  const deed = await deedOf(writeReport(fewer, "key"));
+  const members = await failEverywhere(
+    "instead",
+    async () => {
+      expect(await takeBack(deed)).toEqual({ kind: "takenBack", gone: [] });
+    },
+    async (where, error) => {
+      expect({ where, error }).toEqual({ where, error: null });
+      expect({ where, image: await workbookImage(host, seen) }).toEqual({ where, image: before });
+      await writeReport(fewer, "key");
+    },
+  );
+  expect(members).toContain("Range.formulas");
+}, 120_000);
