@@ -35,7 +35,9 @@ export function createStoreTables(
     const sheet = context.workbook.worksheets.add(sheetName);
     const rowCount = Math.max(store.table.rows.length, 1);
     const area = sheet.getRangeByIndexes(headerRow, 0, rowCount + 1, store.table.columns.length);
-    area.getRow(0).values = [store.table.columns.map(({ heading }) => heading)];
+    const headings = area.getRow(0);
+    headings.numberFormat = [store.table.columns.map(() => "@")];
+    headings.values = [store.table.columns.map(({ heading }) => heading)];
     const table = sheet.tables.add(area, true);
     table.name = tableName;
     table.style = "TableStyleLight1";

@@ -2,6 +2,7 @@ import type { Host } from "../../src/host";
 import { readBackground } from "../../src/sheet/readBackground";
 import { readKeptResults } from "../../src/sheet/readKeptResults";
 import { setUp } from "../../src/sheet/setUp";
+import { takeBack } from "../../src/sheet/takeBack";
 import { defaultWeights } from "../../src/store/qualityWeights";
 import { addSheet, openWorkbook, valuesAt } from "./openWorkbook";
 import { batteryTest, squadMember } from "./storeRows";
@@ -104,6 +105,19 @@ describe("setUp(tables)", () => {
     expect((await setUp({ squad })).sheets).toEqual(["Squad 2", "Results"]);
     expect(await valuesAt("Squad", "A1")).toEqual([["mine"]]);
     expect((await readBackground()).background.squad).toEqual(squad);
+  });
+
+  it("can be taken back whole, with what it remembered", async () => {
+    const before = await sheetNames();
+    const { deed } = await setUp({
+      squad,
+      battery,
+      weights: [...weights, { quality: "Speed", role: "=1", weight: 1 }],
+    });
+    expect((await readBackground()).background.weights.at(-1)?.role).toBe("=1");
+    await takeBack(deed);
+    expect(await sheetNames()).toEqual(before);
+    expect(await settingKeys()).toEqual([]);
   });
 
   it("leaves nothing behind where the workbook's structure is protected, or a later step fails", async () => {
