@@ -14,7 +14,11 @@ export function sideName(series: string, side: Side | null): string {
  */
 export function areRepeats(results: readonly TestResult[]): (result: TestResult) => boolean {
   const loaded = new Set(results.filter(({ measure }) => measure === "load").map(({ test }) => test));
-  return ({ test, measure }) => measure === null || (measureOf(measure).better !== null && !loaded.has(test));
+  return ({ test, measure }) => {
+    if (measure === null) return true;
+    const { better, derived } = measureOf(measure);
+    return better !== null && (derived === true || !loaded.has(test));
+  };
 }
 
 /** The unit of a row's results where the rows of an answer have different ones; "" where the headings can say it. */

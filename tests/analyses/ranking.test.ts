@@ -150,6 +150,19 @@ describe("ranking", () => {
     expect(cautions.join(" ")).toContain("Squat, load is not in the ranking: it needs a formula");
   });
 
+  it("ranks by the estimated maximum where the battery has a row for it (Epley: load × (1 + repetitions ÷ 30))", () => {
+    const set = (athlete: string, load: number, repetitions: number): TestResult[] => [
+      testResult({ athlete, test: "Squat", measure: "load", unit: "kg", value: load }),
+      testResult({ athlete, test: "Squat", measure: "repetitions", unit: "reps", value: repetitions }),
+    ];
+    const row = batteryTest({ test: "Squat", measure: "estimatedMaximum", quality: "Strength", unit: "kg" });
+    const sets = [...set("A", 80, 3), ...set("B", 60, 6), ...set("C", 75, 10)];
+    const { rows, moreColumns } = answer(sets, {}, { ...noBackground, battery: [row] });
+    expect(moreColumns!.map(({ heading }) => heading)).toEqual(["Strength (T)"]);
+    // 88, 72 and 100 kg.
+    expect(rows.map(({ athlete }) => athlete)).toEqual(["C", "A", "B"]);
+  });
+
   it("writes the columns of the qualities after the declared ones, before those that serve the chart", () => {
     const described = unwrap(
       describeAnswer({
