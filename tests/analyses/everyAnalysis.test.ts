@@ -11,6 +11,7 @@ import type { ColumnUse } from "../../src/reading/columns";
 import { isMeasureKey } from "../../src/reading/measures";
 import type { Reading } from "../../src/reading/readResults";
 import type { TestResult } from "../../src/reading/testResult";
+import { unitOf } from "../../src/reading/units";
 import { type Background, noBackground } from "../../src/store/background";
 import { backgrounds, measuresOf, squadsFor } from "./squads";
 
@@ -166,7 +167,7 @@ describe.each(analyses.map((analysis) => [analysis.id, analysis] as const))("%s"
 function hasUnitsOfItsOwn({ gives, settings }: AnyAnalysis): boolean {
   return [...Object.values(gives.shape), ...Object.values(settings.shape)].some((field) => {
     const unit = (field as z.ZodType).meta()?.unit;
-    return unit !== undefined && unit !== "%" && unit !== "as measured";
+    return unit !== undefined && unit !== "%" && unitOf(unit) !== null;
   });
 }
 

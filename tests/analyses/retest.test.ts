@@ -164,7 +164,7 @@ describe("a result to look at again", () => {
   it("is a trial that stands apart, marked in its cell with the reason", () => {
     const { rows, marks } = of([...even, ...trials("G", 42, 42.5, 55)]);
     expect(rows).toHaveLength(1);
-    expect(rows[0]).toMatchObject({ what: "G: Jump", cell: "G3", reasons: 1 });
+    expect(rows[0]).toMatchObject({ what: "G: Jump", cell: "G3", reasons: 2 });
     expect(rows[0]!.why).toContain("Trial 3 (55 cm) stands apart.");
     expect(marks!.map(({ cell }) => cell)).toEqual(["G3"]);
   });

@@ -30,20 +30,31 @@ export function noiseOfSeries(results: readonly TestResult[]): Noise | null {
   return noise !== null && noise.degreesOfFreedom >= fewestDegreesOfFreedom ? noise : null;
 }
 
-/** Sets of trials that lie further apart than `times` what the series' noise explains. */
+/**
+ * Sets of trials that lie further apart than `times` what the noise of the series' other sets explains. The others' noise,
+ * since one wild trial among few would hide behind the noise it makes itself.
+ */
 export function wideSets(results: readonly TestResult[], noise: Noise, times: number): Finding[] {
-  return trialSets(results).flatMap((set): Finding[] => {
-    const trials = [...set].sort((a, b) => a.attempt - b.attempt);
-    const values = trials.map(({ value }) => value);
-    const flag = trialSpread(values, times * noise.logStandardDeviation * mean(values));
+  const sets = trialSets(results).map((set) => [...set].sort((a, b) => a.attempt - b.attempt));
+  const judge = (set: readonly TestResult[], { logStandardDeviation }: Noise) =>
+    trialSpread(
+      set.map(({ value }) => value),
+      times * logStandardDeviation * mean(set.map(({ value }) => value)),
+    );
+  // Only a set that is wide for all of them together, or nearly so, needs the others' noise.
+  const half: Noise = { ...noise, logStandardDeviation: noise.logStandardDeviation / 2 };
+  return sets.flatMap((set): Finding[] => {
+    if (judge(set, half) === null) return [];
+    const others = noiseOfSeries(sets.filter((other) => other !== set).flat());
+    const flag = others === null ? null : judge(set, others);
     if (flag === null) return [];
-    const odd = flag.facts.oddTrial === undefined ? undefined : trials[Number(flag.facts.oddTrial) - 1];
+    const odd = flag.facts.oddTrial === undefined ? undefined : set[Number(flag.facts.oddTrial) - 1];
     return [
       {
         kind: "spread",
         ...named(set[0]!),
         why: words.spread(flag, odd, set[0]!),
-        cells: (odd ? [odd] : trials).map(({ cell }) => cell),
+        cells: (odd ? [odd] : set).map(({ cell }) => cell),
       },
     ];
   });
