@@ -23,15 +23,15 @@ export type MeasuredAttempt = {
 
 /**
  * Results with a measure as attempts, one for each athlete, test, side, day and number of attempt; results without a
- * measure are none of its business. Left out and told: a unit of another quantity, a value that only fits in another
- * unit (0.52 where milliseconds are meant), and a second value of one measure for the same attempt.
+ * measure are none of its business. Left out and told: a unit of another quantity, a jump or a body that nobody has or
+ * that fits in another unit (0.52 where milliseconds are meant), and a second value of one measure for the same attempt.
  */
 export function measuredAttempts(results: readonly TestResult[]): {
   readonly attempts: readonly MeasuredAttempt[];
   readonly leftOut: readonly CellRemark[];
 } {
   const leftOut: CellRemark[] = [];
-  const attempts = [...groupBy(results.filter(isMeasured), keyOf).values()].map((own): MeasuredAttempt => {
+  const attempts = [...groupBy(results.filter(isMeasured), keyOf).values()].flatMap((own): MeasuredAttempt[] => {
     const values: Partial<Record<MeasureKey, number>> = {};
     const cells: Partial<Record<MeasureKey, string>> = {};
     for (const result of [...own].sort(byPlace)) {
@@ -44,7 +44,7 @@ export function measuredAttempts(results: readonly TestResult[]): {
       }
     }
     const { athlete, test, side, date, group, attempt } = own[0]!;
-    return { athlete, test, side, date, group, attempt, values, cells };
+    return Object.keys(values).length > 0 ? [{ athlete, test, side, date, group, attempt, values, cells }] : [];
   });
   return { attempts, leftOut };
 }
@@ -78,7 +78,7 @@ function inUnitOfMeasure({ measure, value, unit }: Measured): number | string {
   const { label, unit: wanted } = measureOf(measure);
   const converted = wanted === null ? value : inUnit(value, unit, wanted);
   if (converted === null) return `${label} is wanted in ${wanted}; “${unit}” is another kind of unit.`;
-  return unitSlip(measure, converted) ?? converted;
+  return unlikely(measure, converted) ?? converted;
 }
 
 /** A value in another unit; where none was said, it is taken for the one that is wanted. Null where they do not convert. */
@@ -88,7 +88,7 @@ export function inUnit(value: number, unit: string | null, wanted: string): numb
   return from && to ? convert(value, from, to) : null;
 }
 
-/** Where a slip of the unit is likely: the plausible range, and the factor from the measure's unit to the range's. */
+/** Where one slip would lead a whole list: the plausible range, and the factor from the measure's unit to the range's. */
 const ranges: Partial<Record<MeasureKey, { readonly of: PlausibleRange; readonly factor: number }>> = {
   flightTime: { of: plausibleRanges.flightTime, factor: 0.001 },
   contactTime: { of: plausibleRanges.contactTime, factor: 0.001 },
@@ -97,16 +97,15 @@ const ranges: Partial<Record<MeasureKey, { readonly of: PlausibleRange; readonly
   stature: { of: plausibleRanges.stature, factor: 0.01 },
 };
 
-/** Why a value cannot be in its unit, where it would be a likely one in another; null where it may be as it stands. */
-function unitSlip(measure: MeasureKey, value: number): string | null {
+/** Why a value is no likely one, with the unit in which it would be, if any; null where it may be as it stands. */
+function unlikely(measure: MeasureKey, value: number): string | null {
   const range = ranges[measure];
   if (!range) return null;
   const { label, unit } = measureOf(measure);
   if (unit === "ms" && implausibleValue(value, range.of) === null) {
     return `${value} ms is no likely ${label.toLowerCase()}; in s it would be. Say which unit it is.`;
   }
-  const flag = implausibleValue(value * range.factor, range.of);
-  return flag?.code === "unitSlip" ? flag.reason : null;
+  return implausibleValue(value * range.factor, range.of)?.reason ?? null;
 }
 
 const secondValue = ({ measure, athlete, attempt }: Measured): string =>

@@ -35,7 +35,7 @@ describe("the capacity of each side", () => {
       { athlete: "B", difference: -6, share: 80, verdict: "Within what a retest brings." },
     ]);
     expect(summary[0]).toBe("1 of 2 athletes differ between the sides by more than 6.");
-    expect(answer(both("B", 30, 24), { retest: 5 }).rows[0]!.verdict).toBe(
+    expect(answer(both("B", 30, 24), { retestRepetitions: 5 }).rows[0]!.verdict).toBe(
       "The left lasts longer by more than a retest brings.",
     );
   });
@@ -59,6 +59,19 @@ describe("the capacity of each side", () => {
     const { summary, cautions } = answer([40, 20, 10, 30, 20].flatMap((left, index) => both(String(index), left, 25)));
     expect(summary[1]).toBe("Left: the middle of 5 is 20, the middle half from 20 to 30.");
     expect(cautions[0]).toMatch(/^With small numbers one repetition/);
+  });
+
+  it("in seconds is judged only by what a retest is said to bring", () => {
+    const planks = both("A", 80, 65, { unit: "s" });
+    const unjudged = answer(planks);
+    expect(unjudged.rows[0]).toMatchObject({
+      difference: -15,
+      verdict: "Not judged: say what a retest of this test brings.",
+    });
+    expect(unjudged.summary[0]).toMatch(/^What a retest brings is not known/);
+    expect(answer(planks, { retestSeconds: 10 }).rows[0]!.verdict).toMatch(/^The left lasts longer/);
+    const fine = both("A", 80000, 65000, { unit: "ms" });
+    expect(answer(fine, { retestSeconds: 20 }).rows[0]!.verdict).toBe("Within what a retest brings.");
   });
 
   it("has no answer with a side missing, and leaves out what has no side or is below zero", () => {

@@ -50,6 +50,15 @@ describe("endurance by its protocol", () => {
     expect(row!.uptake).toBeCloseTo(44.8254, 10);
   });
 
+  it("gives results and ranks alone where no protocol is named, a time better when shorter", () => {
+    const { rows, cautions } = answer([result("A", 300, "s"), result("B", 290, "s")], {});
+    expect(rows.map(({ athlete, rank, speed, uptake, run }) => [athlete, rank, speed, uptake, run])).toEqual([
+      ["B", 1, null, null, null],
+      ["A", 2, null, null, null],
+    ]);
+    expect(cautions).toContain("Say which protocol it was, and speeds, estimates and intervals follow.");
+  });
+
   it("is read in the protocol's unit, and another kind of unit is left out", () => {
     const { rows, leftOut } = answer([result("A", 120000, "cm"), result("B", 19, "km/h", { cell: "B3" })], {
       protocol: "recovery1",

@@ -35,7 +35,7 @@ describe("results as attempts", () => {
     expect(attempts[1]!.values.flightTime).toBeCloseTo(520, 10);
   });
 
-  it("leaves out and tells a unit of another kind, a likely slip of the unit, and a second value", () => {
+  it("leaves out and tells a unit of another kind, an unlikely value, and a second one", () => {
     const flight = (value: number, unit: string | null, cell: string, attempt: number) =>
       testResult({ athlete: "A", test: "CMJ", measure: "flightTime", value, unit, cell, attempt });
     const { attempts, leftOut } = measuredAttempts([
@@ -44,14 +44,16 @@ describe("results as attempts", () => {
       flight(520, null, "B5", 3),
       flight(530, null, "B4", 3),
       testResult({ athlete: "A", measure: "jumpHeight", value: 0.33, unit: "cm", cell: "B6", attempt: 4 }),
+      flight(968, "ms", "B7", 5),
     ]);
     expect(leftOut).toEqual([
       { cell: "B2", why: "Flight time is wanted in ms; “cm” is another kind of unit." },
       { cell: "B3", why: "0.52 ms is no likely flight time; in s it would be. Say which unit it is." },
       { cell: "B5", why: "A second flight time for A's attempt 3: give each attempt its own number." },
       { cell: "B6", why: "0.33 is no likely jump height in cm; typed in metres it would be 33 cm." },
+      { cell: "B7", why: "0.968 s is outside the 0.2 to 0.85 s that a flight time plausibly takes." },
     ]);
-    expect(attempts.map(({ values }) => values)).toEqual([{}, {}, { flightTime: 530 }, {}]);
+    expect(attempts.map(({ values }) => values)).toEqual([{ flightTime: 530 }]);
   });
 
   it("does not hang on the order of the results", () => {

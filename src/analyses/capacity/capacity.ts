@@ -5,12 +5,19 @@ import { amount, measured, percent, text } from "../fields";
 import { compute } from "./compute";
 
 const settings = z.object({
-  retest: amount(
+  retestRepetitions: amount(
     "A retest alone brings",
-    "How far apart two results of the same limb lie without any change. 6 is from calf raises; take your own from the " +
-      "reliability of your test.",
-    "reps or s",
-    { low: 0, high: 120, initial: 6 },
+    "For counts: how far apart two results of the same limb lie without any change. 6 is from calf raises; take your own " +
+      "from the reliability of your test.",
+    "reps",
+    { low: 1, high: 50, initial: 6 },
+  ),
+  retestSeconds: amount(
+    "A retest alone brings",
+    "For times such as a side plank: how far apart two results of the same side lie without any change. 0 where you do " +
+      "not know it: then no difference is judged.",
+    "s",
+    { low: 0, high: 120, initial: 0 },
   ),
   stop: amount(
     "Stopped at",

@@ -3,6 +3,7 @@ import { type CapacityScore, capacityScores } from "../../engine/endurance/capac
 import { tooFew } from "../../engine/refusals";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
 import type { TestResult } from "../../reading/testResult";
+import { unitOf } from "../../reading/units";
 import type { Side } from "../../reading/vocabulary";
 import type { Answer } from "../analysis";
 import { groupBy } from "../groupBy";
@@ -16,18 +17,26 @@ type Scores = Readonly<Record<Side, CapacityScore | null>> & { readonly athlete:
 export function compute(results: readonly TestResult[], settings: CapacitySettings): Result<Answer<CapacityRow>> {
   const usable = results.filter(({ side, value }) => side !== null && value >= 0);
   if (usable.length === 0) return refuse(tooFew("results of a left or a right side", 1, 0));
+  const retest = retestOf(usable, settings);
   const squad = [...groupBy(usable, ({ athlete }) => athlete).values()].map((own) => scoresOf(own, settings));
-  const rows = squad.map((scores) => rowOf(scores, settings)).sort(largestFirst);
+  const rows = squad.map((scores) => rowOf(scores, retest)).sort(largestFirst);
   const ofSide = (side: Side) => valueOr(capacityScores(squad.map((scores) => scores[side])), null);
   return ok({
     rows,
-    summary: words.summary(rows, { left: ofSide("left"), right: ofSide("right") }, settings),
+    summary: words.summary(rows, { left: ofSide("left"), right: ofSide("right") }, retest),
     cautions: words.cautions(squad.flatMap(({ left, right }) => [left, right])),
-    method: words.method(settings),
+    method: words.method(retest, settings),
     leftOut: results
       .filter((result) => !usable.includes(result))
       .map(({ cell, side }) => ({ cell, why: side === null ? words.noSide : words.belowZero })),
   });
+}
+
+/** What a retest alone brings, in the unit of the results; null where it is not known. */
+function retestOf(results: readonly TestResult[], settings: CapacitySettings): number | null {
+  const unit = unitOf(results[0]!.unit ?? "");
+  if (unit?.quantity !== "time") return settings.retestRepetitions;
+  return settings.retestSeconds === 0 ? null : settings.retestSeconds / unit.toBase;
 }
 
 function scoresOf(own: readonly TestResult[], { stop }: CapacitySettings): Scores {
@@ -40,14 +49,14 @@ function scoresOf(own: readonly TestResult[], { stop }: CapacitySettings): Score
   return { athlete: own[0]!.athlete, left: best("left"), right: best("right") };
 }
 
-function rowOf({ athlete, left, right }: Scores, settings: CapacitySettings): CapacityRow {
+function rowOf({ athlete, left, right }: Scores, retest: number | null): CapacityRow {
   const row = { athlete, left: left?.value ?? null, right: right?.value ?? null };
   if (left === null || right === null) {
     return { ...row, difference: null, share: null, verdict: words.sideMissing(left === null ? "left" : "right") };
   }
   const compared = capacityDifference(left, right);
   const { difference = null, percentOfBetter = null } = compared.ok ? compared.value : {};
-  return { ...row, difference, share: percentOfBetter, verdict: words.verdict(compared, settings) };
+  return { ...row, difference, share: percentOfBetter, verdict: words.verdict(compared, retest) };
 }
 
 /** Athletes without a difference come last. */

@@ -8,9 +8,10 @@ export const noSide = "No side is given; left or right is needed.";
 export const belowZero = "A result to failure cannot be below zero.";
 export const sideMissing = (side: Side): string => `No answer: the ${side} side has no result.`;
 
-export function verdict(compared: Result<CapacityDifference>, { retest }: CapacitySettings): string {
+export function verdict(compared: Result<CapacityDifference>, retest: number | null): string {
   if (!compared.ok) return `No answer: ${compared.reasons.map(({ message }) => message).join(" ")}`;
   const { difference, atLeast } = compared.value;
+  if (retest === null) return "Not judged: say what a retest of this test brings.";
   const longer: Side = difference > 0 ? "right" : "left";
   const isBeyond = Math.abs(difference) > retest;
   if (isBeyond)
@@ -23,12 +24,14 @@ const stopped = (side: Side): string => `The ${side} was stopped, so the differe
 export function summary(
   rows: readonly CapacityRow[],
   sides: Readonly<Record<Side, CapacityScores | null>>,
-  { retest }: CapacitySettings,
+  retest: number | null,
 ): string[] {
   const compared = rows.flatMap(({ difference }) => (difference === null ? [] : [difference]));
-  const beyond = compared.filter((difference) => Math.abs(difference) > retest).length;
+  const beyond = compared.filter((difference) => retest !== null && Math.abs(difference) > retest).length;
   return [
-    `${beyond} of ${compared.length === 1 ? "1 athlete differs" : `${compared.length} athletes differ`} between the sides by more than ${retest}.`,
+    retest === null
+      ? "What a retest brings is not known for this test, so no difference is judged."
+      : `${beyond} of ${compared.length === 1 ? "1 athlete differs" : `${compared.length} athletes differ`} between the sides by more than ${retest}.`,
     ofSquad("Left", sides.left),
     ofSquad("Right", sides.right),
   ].filter((sentence) => sentence !== "");
@@ -57,5 +60,5 @@ export function cautions(scores: readonly (CapacityScore | null)[]): string[] {
   return notes;
 }
 
-export const method = ({ retest, stop }: CapacitySettings): string =>
-  `Best result of each side on the athlete's latest day; a difference counts beyond ${retest}${stop > 0 ? `; stopped at ${stop}` : ""}.`;
+export const method = (retest: number | null, { stop }: CapacitySettings): string =>
+  `Best result of each side on the athlete's latest day${retest === null ? "" : `; a difference counts beyond ${retest}`}${stop > 0 ? `; stopped at ${stop}` : ""}.`;

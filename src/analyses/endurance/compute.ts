@@ -3,15 +3,19 @@ import { intervalRunLength } from "../../engine/endurance/intervalRunLength";
 import { tooFew } from "../../engine/refusals";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
 import { squadRanks } from "../../engine/standing/squadRanks";
+import type { Direction } from "../../engine/trials/reduction";
 import type { TestResult } from "../../reading/testResult";
 import { type Background, memberCalled } from "../../store/background";
 import type { Answer, CellRemark, Occasion } from "../analysis";
 import { bodiesOf } from "../bodies";
 import { groupBy } from "../groupBy";
 import { inUnit, ofLatestDay } from "../measuredAttempts";
+import { factsOf } from "../testFacts";
 import type { EnduranceRow, EnduranceSettings } from "./endurance";
 import { type Endurance, type Protocol, protocols, type Runner } from "./protocols";
 import * as words from "./words";
+
+const asSetUp = { direction: "asSetUp", reduction: "asSetUp" } as const;
 
 type Run = { readonly result: TestResult; readonly date: string | null; readonly endurance: Endurance };
 
@@ -36,9 +40,10 @@ export function compute(
   });
   if (runs.length === 0)
     return refuse(tooFew("results that can be of this protocol", 1, 0), ...words.firstReason(leftOut));
-  const bests = [...groupBy(runs, ({ result }) => result.athlete).values()].map((own) => best(own, protocol));
+  const better = protocol.better ?? factsOf(runs[0]!.result, asSetUp, background).direction;
+  const bests = [...groupBy(runs, ({ result }) => result.athlete).values()].map((own) => best(own, better));
   const scores = bests.map(({ result }) => result.value);
-  const ranks = valueOr(squadRanks(scores, { direction: protocol.better }), null);
+  const ranks = valueOr(squadRanks(scores, { direction: better }), null);
   const unordered = bests.map(({ result, endurance: { speed, uptake } }, index): EnduranceRow => {
     const run =
       protocol.setsIntervals && speed !== null
@@ -78,17 +83,22 @@ const runnerOf = (settings: EnduranceSettings, age: number | null, bodyMass: num
 
 /** What a result comes to in the protocol, or why it cannot be one of it. */
 function readResult({ value, unit }: TestResult, protocol: Protocol, runner: Runner): Endurance | string {
-  const inProtocol = protocol.unit === null ? (unit === null ? value : null) : inUnit(value, unit, protocol.unit);
+  const inProtocol = valueIn(protocol.unit, value, unit);
   if (inProtocol === null) return words.otherUnit(protocol, unit);
   const read = protocol.read(inProtocol, runner);
   return read.ok ? read.value : read.reasons.map(({ message }) => message).join(" ");
+}
+
+function valueIn(wanted: Protocol["unit"], value: number, unit: string | null): number | null {
+  if (wanted === "any") return value;
+  return wanted === null ? (unit === null ? value : null) : inUnit(value, unit, wanted);
 }
 
 /** Years a person of that birth year completes in the year of the day: at most one more than the true age. */
 const ageOn = (day: string | null, birthYear: number | null): number | null =>
   day === null || birthYear === null ? null : Number(day.slice(0, 4)) - birthYear;
 
-function best(runs: readonly Run[], { better }: Protocol): Run {
+function best(runs: readonly Run[], better: Direction): Run {
   const sign = better === "higher" ? -1 : 1;
   return ofLatestDay(runs).sort((a, b) => sign * (a.result.value - b.result.value))[0]!;
 }

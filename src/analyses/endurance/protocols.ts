@@ -11,6 +11,7 @@ import { ok, type Refusal, type Result, refuse } from "../../engine/result";
 import type { Direction } from "../../engine/trials/reduction";
 
 export type ProtocolName =
+  | "unnamed"
   | "recovery1"
   | "recovery2"
   | "fitness3015"
@@ -41,9 +42,10 @@ export type Endurance = {
 
 export type Protocol = {
   readonly label: string;
-  /** Unit its results are in; null for a number of stages. */
-  readonly unit: "m" | "km/h" | "s" | null;
-  readonly better: Direction;
+  /** Unit its results are in; null for a number of stages, "any" where no protocol is named. */
+  readonly unit: "m" | "km/h" | "s" | "any" | null;
+  /** Null where it is left to what is known of the test. */
+  readonly better: Direction | null;
   /** Whether its speed is one at which straight intervals can be set. */
   readonly setsIntervals: boolean;
   /** What a result comes to; refused where it cannot be one of this protocol. */
@@ -56,6 +58,13 @@ const secondsPerMinute = 60;
 
 /** The protocols a coach can name. Equations and sources stand with each method in engine/endurance. */
 export const protocols: Readonly<Record<ProtocolName, Protocol>> = {
+  unnamed: {
+    label: "Not said: the result by itself",
+    unit: "any",
+    better: null,
+    setsIntervals: false,
+    read: () => ok({ speed: null, uptake: null }),
+  },
   recovery1: {
     label: "Intermittent recovery shuttles, level 1: metres",
     unit: "m",

@@ -63,8 +63,9 @@ export function cautions(
 ): string[] {
   const notes = [...new Set(ofEstimates.filter(({ code }) => code === "groupEstimate").map(({ message }) => message))];
   const without = rows.filter(({ verdict: words }) => words.startsWith("No estimate")).length;
+  if (protocol.unit === "any") notes.push("Say which protocol it was, and speeds, estimates and intervals follow.");
   if (without > 0) notes.push(`${without} of ${rows.length} without an estimate: see the verdict.`);
-  if (protocol.unit !== null && results.some(({ unit }) => unit === null)) {
+  if (protocol.unit !== null && protocol.unit !== "any" && results.some(({ unit }) => unit === null)) {
     notes.push(`No unit is said: the results were taken for ${protocol.unit}.`);
   }
   return notes;

@@ -1,7 +1,6 @@
 import { heightFromFlightTime } from "../../engine/jumps/heightFromFlightTime";
 import { reactiveStrengthIndex } from "../../engine/jumps/reactiveStrengthIndex";
-import { positiveRefusals } from "../../engine/quantities";
-import { ok, type Result, refuse } from "../../engine/result";
+import { ok, type Result } from "../../engine/result";
 import type { MeasureKey } from "../../reading/measures";
 import type { TestResult } from "../../reading/testResult";
 import { unitOf } from "../../reading/units";
@@ -67,10 +66,7 @@ function jumpOf(attempt: MeasuredAttempt, others: JumpKind | null): JumpAttempt 
 
 /** Height in cm, as measured or from the time in the air; null where there is neither. */
 function heightOf({ values }: MeasuredAttempt): Result<number> | null {
-  if (values.jumpHeight !== undefined) {
-    const refusals = positiveRefusals({ "jump height": values.jumpHeight });
-    return refusals.length > 0 ? refuse(...refusals) : ok(values.jumpHeight);
-  }
+  if (values.jumpHeight !== undefined) return ok(values.jumpHeight);
   if (values.flightTime === undefined) return null;
   const metres = heightFromFlightTime(values.flightTime / millisecondsPerSecond);
   return metres.ok ? ok(metres.value * centimetresPerMetre) : metres;

@@ -47,8 +47,7 @@ export function sprintRuns(
   const ofGates = new Set<MeasureKey | null>(gates.map(([measure]) => measure));
   const measured = measuredAttempts(results.filter(({ measure }) => ofGates.has(measure)));
   const leftOut: CellRemark[] = [...measured.leftOut];
-  const attempts = measured.attempts.filter(({ cells }) => Object.keys(cells).length > 0);
-  const runs = attempts.flatMap((attempt): SprintRun[] => {
+  const runs = measured.attempts.flatMap((attempt): SprintRun[] => {
     const splits = splitsOf(attempt, timing);
     const velocities = splitVelocities(
       splits.map(({ distance }) => distance),
@@ -61,7 +60,7 @@ export function sprintRuns(
     const { intervals, fastest, cautions } = velocities.value;
     return [{ attempt, splits, fastest, last: intervals.at(-1)!.velocity, cautions }];
   });
-  return { attempts, runs, leftOut };
+  return { attempts: measured.attempts, runs, leftOut };
 }
 
 const splitsOf = ({ values, cells }: MeasuredAttempt, timing: Timing): Split[] =>

@@ -45,17 +45,10 @@ export function verdict(found: {
     .join(" ");
 }
 
-function ofCurve({ cautions }: SprintModel, best: SprintRun | null): string {
-  const codes = new Set(cautions.map(({ code }) => code));
-  return [
-    codes.has("extrapolated")
-      ? `Maximal speed is extrapolated: the run ends at ${best?.splits.at(-1)?.distance} m.`
-      : "",
-    codes.has("fewDegreesOfFreedom") ? "Few gates: its limits are rough." : "",
-  ]
-    .filter((sentence) => sentence !== "")
-    .join(" ");
-}
+const ofCurve = ({ cautions }: SprintModel, best: SprintRun | null): string =>
+  cautions.some(({ code }) => code === "extrapolated")
+    ? `Maximal speed is extrapolated: the run ends at ${best?.splits.at(-1)?.distance} m.`
+    : "";
 
 export function summary(rows: readonly SprintsRow[], losses: readonly (Gap | null)[]): string[] {
   const longest = Math.max(...rows.map(({ distance }) => distance ?? 0));
@@ -67,9 +60,8 @@ export function summary(rows: readonly SprintsRow[], losses: readonly (Gap | nul
       ? `Over ${longest} m: ${fastest.athlete}, ${times[0]!.toFixed(2)} s.`
       : `Over ${longest} m the fastest is ${fastest.athlete}, ${times[0]!.toFixed(2)} s; the middle of ${runners.length} athletes is ${median(times).toFixed(2)} s.`,
   ];
-  for (const [where, count] of lossesBySection(losses)) {
-    sentences.push(`${count} of ${rows.length} lose most of their time on the squad's middle from ${where}.`);
-  }
+  const lost = lossesBySection(losses).map(([where, count]) => `from ${where} by ${count}`);
+  if (lost.length > 0) sentences.push(`Of ${rows.length}, most time on the squad's middle is lost ${lost.join(", ")}.`);
   const deficits = rows
     .flatMap(({ deficitLeft, deficitRight }) => [deficitLeft, deficitRight])
     .filter((d) => d !== null);
@@ -89,6 +81,10 @@ function lossesBySection(losses: readonly (Gap | null)[]): [string, number][] {
   return [...counts];
 }
 
+/** A curve needs three gates; below five its limits rest on one or two degrees of freedom. */
+const fewestGates = 3;
+const fewGates = 5;
+
 export function cautions(
   rows: readonly SprintsRow[],
   { timing }: SprintsSettings,
@@ -101,6 +97,9 @@ export function cautions(
     );
   }
   const curves = rows.filter(({ maximal }) => maximal !== null);
+  if (bests.some((best) => best !== null && best.splits.length < fewGates && best.splits.length >= fewestGates)) {
+    notes.push(`With fewer than ${fewGates} gates the limits of the maximal speed are rough.`);
+  }
   const forceless = curves.filter(({ force }) => force === null).length;
   if (forceless > 0) {
     notes.push(

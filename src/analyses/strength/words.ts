@@ -31,7 +31,7 @@ export function verdict(
   bar: Result<LoadedBar>,
 ): string {
   const codes = new Set(cautions.map(({ code }) => code));
-  const sentences = [
+  return [
     origin === "measured" ? "Lifted once: measured, not estimated." : "",
     codes.has("rough") ? `Rough: ${repetitions} repetitions say little about one.` : "",
     codes.has("reserveIsAGuess")
@@ -41,8 +41,9 @@ export function verdict(
         : "",
     relative === null ? "No body mass." : "",
     bar.ok ? "" : bar.reasons.map(({ message }) => message).join(" "),
-  ].filter((sentence) => sentence !== "");
-  return sentences.length === 0 ? "Estimated from a set to failure." : sentences.join(" ");
+  ]
+    .filter((sentence) => sentence !== "")
+    .join(" ");
 }
 
 /** Names at most this many lifts in the summary; the table has them all. */
