@@ -1,6 +1,7 @@
 import { type RememberedTables, rememberedTablesSetting } from "../store/rememberedTables";
 import { freeName } from "./createTable";
 import type { CellGrid, Restoration } from "./deed";
+import { setUpPage } from "./pageSetup";
 import type { Choices, StoreSheet } from "./storeSheet";
 import type { TablesOfWorkbook } from "./storeTables";
 import { writeColumn } from "./tableCells";
@@ -61,13 +62,19 @@ export function fillStoreTable({ store, sheet }: CreatedStoreTable): void {
     writeColumn(heading, store.table, index, values);
     heading.format.columnWidth = store.widths[index]! * pointsPerCharacter;
     explain(heading, column.heading, column.meaning);
-    const body = heading.getOffsetRange(1, 0).getResizedRange(values.length - 1, 0);
-    if (column.format === undefined && store.widths[index]! >= wrappedFrom) body.format.wrapText = true;
-    body.format.verticalAlignment = "Top";
-    offer(body, store.choices[index] ?? null);
+    dressCells(heading.getOffsetRange(1, 0).getResizedRange(values.length - 1, 0), store, index);
   });
   sheet.freezePanes.freezeRows(headerRow + 1);
+  setUpPage(sheet, { titleRow: headerRow });
   sheet.showGridlines = false;
+}
+
+/** Gives cells of a column what its number format and colour are not: lines that break, and the words it offers. */
+export function dressCells(cells: Excel.Range, store: StoreSheet, column: number): void {
+  const isSentence = store.table.columns[column]!.format === undefined && store.widths[column]! >= wrappedFrom;
+  if (isSentence) cells.format.wrapText = true;
+  cells.format.verticalAlignment = "Top";
+  offer(cells, store.choices[column] ?? null);
 }
 
 const pointsPerCharacter = 5.6;

@@ -109,6 +109,7 @@ function fillEntrySheet(plan: EntryPlan, sheet: Excel.Worksheet, height: number)
   writeLines(above, [plan.title, plan.use]);
   styleLines(above);
 
+  const widths = plan.columns.map(columnWidth);
   plan.columns.forEach(({ heading, use, format, rule, test }, index) => {
     const top = sheet.getRangeByIndexes(headerRow, index, 1, 1);
     const body = sheet.getRangeByIndexes(headerRow + 1, index, height, 1);
@@ -123,12 +124,16 @@ function fillEntrySheet(plan: EntryPlan, sheet: Excel.Worksheet, height: number)
       );
     } else body.numberFormat = Array.from({ length: height }, () => [format]);
     body.format.horizontalAlignment = isText ? "Left" : "Right";
-    top.format.columnWidth = (use === "athlete" ? 24 : isText ? 12 : 9) * pointsPerCharacter;
+    top.format.columnWidth = widths[index]! * pointsPerCharacter;
     const protocol = plan.protocols.find((one) => one.test === test);
     if (protocol) explain(top, heading, protocol.lines.join(" "));
     if (rule) askBeyond(body, rule, `${columnLetters(index)}${headerRow + 2}`);
   });
-  styleHeader(sheet.getRangeByIndexes(headerRow, 0, 1, plan.columns.length));
+  const header = sheet.getRangeByIndexes(headerRow, 0, 1, plan.columns.length);
+  styleHeader(header);
+  // Not every program makes room for headings that wrap.
+  const lines = plan.columns.map(({ heading }, index) => linesOf(heading, widths[index]!));
+  header.format.rowHeight = Math.max(...lines) * lineHeight + 4;
   const body = sheet.getRangeByIndexes(headerRow + 1, 0, height, plan.columns.length);
   body.format.rowHeight = pencilHeight;
   body.format.verticalAlignment = "Center";
@@ -141,14 +146,14 @@ function fillEntrySheet(plan: EntryPlan, sheet: Excel.Worksheet, height: number)
 
   const below = linesBelow(plan);
   if (below.length > 0) {
-    const lines = sheet.getRangeByIndexes(headerRow + 1 + height + rowsClear, 0, below.length, 1);
+    const foot = sheet.getRangeByIndexes(headerRow + 1 + height + rowsClear, 0, below.length, 1);
     writeLines(
-      lines,
+      foot,
       below.map(({ text }) => text),
     );
-    lines.format.font.color = look.quietInk;
+    foot.format.font.color = look.quietInk;
     below.forEach(({ isHeading }, index) => {
-      if (isHeading) lines.getCell(index, 0).format.font.bold = true;
+      if (isHeading) foot.getCell(index, 0).format.font.bold = true;
     });
   }
   sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, headerRow + 1, 1));
@@ -156,6 +161,29 @@ function fillEntrySheet(plan: EntryPlan, sheet: Excel.Worksheet, height: number)
 }
 
 const pointsPerCharacter = 5.6;
+const lineHeight = 15;
+
+/** In characters: a heading of results may wrap between words, and not within one. */
+function columnWidth({ use, heading }: EntryPlan["columns"][number]): number {
+  if (use === "athlete") return 24;
+  if (use === "group") return 12;
+  return Math.max(8, ...heading.split(" ").map((word) => word.length)) + 2;
+}
+
+/** How many lines a heading takes when it wraps between words. */
+function linesOf(heading: string, width: number): number {
+  let lines = 1;
+  let length = 0;
+  for (const word of heading.split(" ")) {
+    const longer = length === 0 ? word.length : length + 1 + word.length;
+    if (longer > width - 1 && length > 0) {
+      lines += 1;
+      length = word.length;
+    } else length = longer;
+  }
+  return lines;
+}
+
 /** In points: room for a number by hand. */
 const pencilHeight = 22;
 

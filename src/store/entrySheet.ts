@@ -74,11 +74,9 @@ export function planEntrySheet({
     athletes: athletes.map(({ athlete, role }) => ({ athlete, role })),
     protocols: byTest(entered).flatMap((rows) => {
       const protocol = rows.find((row) => row.protocol !== null)?.protocol;
-      return protocol
-        ? [{ test: rows[0]!.test, lines: protocol.split(/\r?\n/).filter((line) => line.trim() !== "") }]
-        : [];
+      return protocol ? [{ test: rows[0]!.test, lines: linesOf(protocol) }] : [];
     }),
-    cautions: [...new Set(entered.flatMap(({ caution }) => caution ?? []))],
+    cautions: [...new Set(entered.flatMap(({ caution }) => linesOf(caution ?? "")))],
     map: entryMap(columns, { headings: columns.map(({ heading }) => heading), firstColumn: 0, date }),
   };
 }
@@ -110,6 +108,13 @@ export function entryMap(
     includeHiddenRows: true,
   };
 }
+
+/** A cell's lines, each trimmed. */
+const linesOf = (text: string): string[] =>
+  text
+    .split("\n")
+    .map((line) => line.trim())
+    .filter((line) => line !== "");
 
 type PlannedColumn = EntryPlan["columns"][number];
 

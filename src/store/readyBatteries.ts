@@ -108,14 +108,14 @@ const hopTests: readonly BatteryTest[] = [
     ...{ range: plausible("singleHop"), quality: qualities.lowerBodyPower },
     protocol:
       "Stand on one leg, hop forward, land on the same leg and hold for 2 s; toe to heel is measured.\nTwo practice hops, then three for each leg, legs in turn; arms free.",
-    caution: `${landing} After an injury of the leg only as the treating practitioner allows.`,
+    caution: `${landing}\nAfter an injury of the leg only as the treating practitioner allows.`,
   }),
   ready({
     ...{ test: "Triple hop", unit: "cm", direction: "higher", sides: 2, trials: 3 },
     ...{ range: [150, 950], quality: qualities.lowerBodyPower },
     protocol:
       "Three hops on one leg without a stop, last landing held for 2 s; toe to heel is measured.\nTwo practice runs, then three for each leg, legs in turn; arms free.",
-    caution: `${landing} After an injury of the leg only as the treating practitioner allows.`,
+    caution: `${landing}\nAfter an injury of the leg only as the treating practitioner allows.`,
   }),
 ];
 
@@ -197,7 +197,7 @@ const changeOfDirectionTests: readonly BatteryTest[] = [
     ...{ range: plausible("changeOfDirection505"), quality: qualities.changeOfDirection },
     protocol:
       "Run 15 m, turn on the named leg on the line, run back 5 m; timed from the gate 5 m before the line and back.\nThree runs for each leg with 2 min rest.",
-    caution: `${maximal} A dry, even floor; sharp turns load knee and ankle.`,
+    caution: `${maximal}\nA dry, even floor; sharp turns load knee and ankle.`,
   }),
   ready({
     ...{ test: "505 change of direction", measure: "deficit", unit: "s", direction: "lower", sides: 2 },

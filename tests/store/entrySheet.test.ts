@@ -22,6 +22,11 @@ describe("planEntrySheet", () => {
     expect(plan([hop], { sheetName: "Friday" }).sheet).toBe("Friday");
   });
 
+  it("prints what to mind once, however many tests say it", () => {
+    const triple = batteryTest("Triple hop", { unit: "cm", caution: "Warm up. \n\nMind the landing." });
+    expect(plan([hop, triple]).cautions).toEqual(["Warm up.", "Mind the landing."]);
+  });
+
   it("goes test by test, side by side, trial by trial, with what belongs to one trial together", () => {
     expect(
       headingsOf([
