@@ -25,15 +25,18 @@ export type SetUp = {
  * is left as it is. Three round trips; where one fails, the sheets made so far are removed.
  */
 export const setUp = ({ squad, battery, weights }: TablesToSetUp): Promise<SetUp> =>
+  makeMissing([
+    ...(squad ? [squadSheet(squad)] : []),
+    ...(battery ? [batterySheet(battery)] : []),
+    ...(weights ? [weightsSheet(weights)] : []),
+    resultsSheet([]),
+  ]);
+
+/** Makes those of the wished tables that do not stand yet, as `setUp` does. */
+export const makeMissing = (wished: readonly StoreSheet[]): Promise<SetUp> =>
   trapHost(() =>
     Excel.run(async (context): Promise<SetUp> => {
       const workbook = await findStoreTables(context);
-      const wished: StoreSheet[] = [
-        ...(squad ? [squadSheet(squad)] : []),
-        ...(battery ? [batterySheet(battery)] : []),
-        ...(weights ? [weightsSheet(weights)] : []),
-        resultsSheet([]),
-      ];
       const missing = wished.filter(({ id, table }) => workbook.find({ id, name: table.name }) === null);
       if (missing.length === 0) return { sheets: [], deed: { what: "Set up nothing: all tables stand.", steps: [] } };
       const created = createStoreTables(context, missing, workbook);

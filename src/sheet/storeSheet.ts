@@ -22,7 +22,8 @@ export type Choices = { readonly words: readonly string[]; readonly only: boolea
 
 type Cells = number | string | null;
 
-function storeSheet<Row>(table: StoreTable<Row>, rows: readonly Row[]): StoreSheet {
+/** A table of ours with these rows, as its declaration says. */
+export function storeSheet<Row>(table: StoreTable<Row>, rows: readonly Row[]): StoreSheet {
   const columns = columnsOf(table);
   return {
     ...{ id: table.id, sheet: table.sheet, title: table.title, use: table.use },
