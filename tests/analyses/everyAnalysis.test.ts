@@ -167,7 +167,7 @@ describe.each(analyses.map((analysis) => [analysis.id, analysis] as const))("%s"
 function hasUnitsOfItsOwn({ gives, settings }: AnyAnalysis): boolean {
   return [...Object.values(gives.shape), ...Object.values(settings.shape)].some((field) => {
     const unit = (field as z.ZodType).meta()?.unit;
-    return unit !== undefined && unit !== "%" && unitOf(unit) !== null;
+    return typeof unit === "string" && unit !== "%" && unitOf(unit) !== null;
   });
 }
 
