@@ -1,6 +1,7 @@
 import type { AnyAnalysis } from "./analysis";
 import { asymmetry } from "./asymmetry/asymmetry";
 import { capacity } from "./capacity/capacity";
+import { change } from "./change/change";
 import { endurance } from "./endurance/endurance";
 import { jumps } from "./jumps/jumps";
 import { ranking } from "./ranking/ranking";
@@ -14,6 +15,7 @@ import { strength } from "./strength/strength";
 export const analyses: readonly AnyAnalysis[] = [
   retest,
   reliability,
+  change,
   asymmetry,
   standing,
   ranking,
