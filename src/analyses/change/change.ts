@@ -90,7 +90,7 @@ export const change = defineAnalysis({
       "Sportscience 8:1-7.",
   },
   example: {
-    // 40 to 44 with a typical error of 1.5 (3.75 %) and 1 (2.5 %) that matters. R 4.2.2: qnorm and pnorm.
+    // 40 to 44 with a typical error of 1.5 (3.75 %) and 1 (2.5 %) that matters: 4 ∓ 1.96 × √2 × 1.5 by hand, the chance by R 4.2.2 pnorm.
     results: [
       testResult({ athlete: "Example", date: "2026-08-20", value: 40, unit: "cm", cell: "B2" }),
       testResult({ athlete: "Example", date: "2026-10-29", value: 44, unit: "cm", cell: "C2" }),
@@ -102,8 +102,8 @@ export const change = defineAnalysis({
         earlier: 40,
         later: 44,
         change: 4,
-        low: -0.157711473049,
-        high: 8.157711473049,
+        low: -0.157787873377,
+        high: 8.157787873377,
         better: 92.135039647486,
       },
     ],
