@@ -6,6 +6,7 @@ import type { Choices, StoreSheet } from "./storeSheet";
 import type { TablesOfWorkbook } from "./storeTables";
 import { writeColumn } from "./tableCells";
 import { styleLines } from "./tableLook";
+import { lineHeight, wrappedLines } from "./wrappedLines";
 
 export type CreatedStoreTable = {
   readonly store: StoreSheet;
@@ -64,6 +65,13 @@ export function fillStoreTable({ store, sheet }: CreatedStoreTable): void {
     explain(heading, column.heading, column.meaning);
     dressCells(heading.getOffsetRange(1, 0).getResizedRange(values.length - 1, 0), store, index);
   });
+  rows.forEach((row, index) => {
+    const lines = row.map((value, column) =>
+      isSentence(store, column) ? wrappedLines(String(value ?? ""), store.widths[column]! - 2) : 1,
+    );
+    const most = Math.max(...lines);
+    if (most > 1) sheet.getRangeByIndexes(headerRow + 1 + index, 0, 1, 1).format.rowHeight = most * lineHeight;
+  });
   sheet.freezePanes.freezeRows(headerRow + 1);
   setUpPage(sheet, { titleRow: headerRow });
   sheet.showGridlines = false;
@@ -71,8 +79,7 @@ export function fillStoreTable({ store, sheet }: CreatedStoreTable): void {
 
 /** Gives cells of a column what its number format and colour are not: lines that break, and the words it offers. */
 export function dressCells(cells: Excel.Range, store: StoreSheet, column: number): void {
-  const isSentence = store.table.columns[column]!.format === undefined && store.widths[column]! >= wrappedFrom;
-  if (isSentence) cells.format.wrapText = true;
+  if (isSentence(store, column)) cells.format.wrapText = true;
   cells.format.verticalAlignment = "Top";
   offer(cells, store.choices[column] ?? null);
 }
@@ -80,6 +87,9 @@ export function dressCells(cells: Excel.Range, store: StoreSheet, column: number
 const pointsPerCharacter = 5.6;
 /** Columns of whole sentences are this wide, in characters, and wrap. */
 const wrappedFrom = 36;
+
+const isSentence = ({ table, widths }: StoreSheet, column: number): boolean =>
+  table.columns[column]!.format === undefined && widths[column]! >= wrappedFrom;
 
 /**
  * Shows what a column means when its heading is selected. Excel holds 32 characters in the title of a prompt and 255 in its

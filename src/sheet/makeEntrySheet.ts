@@ -14,6 +14,7 @@ import { trapHost } from "./hostRefusal";
 import { setUpPage } from "./pageSetup";
 import { writeCells, writeLines } from "./tableCells";
 import { look, styleHeader, styleLines } from "./tableLook";
+import { lineHeight, wrappedLines } from "./wrappedLines";
 
 export type EntrySheetMade = {
   readonly sheet: string;
@@ -131,8 +132,7 @@ function fillEntrySheet(plan: EntryPlan, sheet: Excel.Worksheet, height: number)
   });
   const header = sheet.getRangeByIndexes(headerRow, 0, 1, plan.columns.length);
   styleHeader(header);
-  // Not every program makes room for headings that wrap.
-  const lines = plan.columns.map(({ heading }, index) => linesOf(heading, widths[index]!));
+  const lines = plan.columns.map(({ heading }, index) => wrappedLines(heading, widths[index]! - 1));
   header.format.rowHeight = Math.max(...lines) * lineHeight + 4;
   const body = sheet.getRangeByIndexes(headerRow + 1, 0, height, plan.columns.length);
   body.format.rowHeight = pencilHeight;
@@ -161,27 +161,11 @@ function fillEntrySheet(plan: EntryPlan, sheet: Excel.Worksheet, height: number)
 }
 
 const pointsPerCharacter = 5.6;
-const lineHeight = 15;
-
 /** In characters: a heading of results may wrap between words, and not within one. */
 function columnWidth({ use, heading }: EntryPlan["columns"][number]): number {
   if (use === "athlete") return 24;
   if (use === "group") return 12;
   return Math.max(8, ...heading.split(" ").map((word) => word.length)) + 2;
-}
-
-/** How many lines a heading takes when it wraps between words. */
-function linesOf(heading: string, width: number): number {
-  let lines = 1;
-  let length = 0;
-  for (const word of heading.split(" ")) {
-    const longer = length === 0 ? word.length : length + 1 + word.length;
-    if (longer > width - 1 && length > 0) {
-      lines += 1;
-      length = word.length;
-    } else length = longer;
-  }
-  return lines;
 }
 
 /** In points: room for a number by hand. */

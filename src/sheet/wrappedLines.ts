@@ -1,0 +1,19 @@
+/** Height of a line in points, with air. Not every program makes room for lines that wrap, so rows are given theirs. */
+export const lineHeight = 15;
+
+/** How many lines a text takes that breaks between words. @param width in characters. */
+export const wrappedLines = (text: string, width: number): number =>
+  text.split("\n").reduce((lines, paragraph) => lines + linesOfParagraph(paragraph, width), 0);
+
+function linesOfParagraph(text: string, width: number): number {
+  let lines = 1;
+  let length = 0;
+  for (const word of text.split(" ")) {
+    const longer = length === 0 ? word.length : length + 1 + word.length;
+    if (longer > width && length > 0) {
+      lines += 1;
+      length = word.length;
+    } else length = longer;
+  }
+  return lines;
+}
