@@ -22,7 +22,8 @@ export function nodeReady(version = process.versions.node) {
 /** Installs what the lock file names, unless it is all there. */
 export function packagesReady() {
   if (lockedPackagesPresent()) return;
-  console.log("Installing packages (npm ci) ...");
+  // What a command answers with stands alone in its output; how it got ready does not belong there.
+  console.error("Installing packages (npm ci) ...");
   run("npm", ["ci"], "The packages could not be installed.");
 }
 
@@ -35,7 +36,7 @@ export function buildReady(names) {
     const stamp = join(root, ".cache", `${name}.built`);
     const fingerprint = fingerprintOf(name);
     if (builtPages[name].every((page) => existsSync(join(dist, page))) && read(stamp) === fingerprint) continue;
-    console.log(`Building the ${name} ...`);
+    console.error(`Building the ${name} ...`);
     rmSync(stamp, { force: true });
     const cli = join(root, "node_modules", "webpack-cli", "bin", "cli.js");
     run(process.execPath, [cli, "--config-name", name], `The ${name} could not be built.`);
@@ -114,13 +115,13 @@ function read(file) {
 }
 
 /**
- * Runs a program in the root with its output shown.
+ * Runs a program in the root with its output shown, all of it as messages (stderr).
  * @param {string} program
  * @param {string[]} parameters
  * @param {string} otherwise What to say if it fails.
  */
 function run(program, parameters, otherwise) {
   const shell = process.platform === "win32" && program === "npm"; // npm is a batch file there
-  const { status } = spawnSync(program, parameters, { cwd: root, stdio: "inherit", shell });
+  const { status } = spawnSync(program, parameters, { cwd: root, stdio: ["inherit", 2, 2], shell });
   if (status !== 0) throw new NotReady(otherwise);
 }

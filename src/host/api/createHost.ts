@@ -52,6 +52,7 @@ export type Host = {
   errorMessageAt(address: string): string | null;
   /** Presses a ribbon button whose action the add-in associated. */
   press(actionId: string): Promise<void>;
+  /** Closes the workbook and ends its engine. */
   dispose(): void;
 };
 

@@ -15,7 +15,7 @@ import { Formulas } from "./formulas";
 import { Names } from "./names";
 import { PageSetups } from "./pageSetup";
 import { Protection } from "./protection";
-import { settle } from "./settle";
+import { settle, stopCalculating } from "./settle";
 import { State } from "./state";
 import { Tables } from "./tables";
 
@@ -39,6 +39,7 @@ export class Book {
   readonly state = new State();
   readonly protection = new Protection();
   readonly #restoreSearch: () => void;
+  #isClosed = false;
   readonly formulas: Formulas;
   readonly changes: Changes;
 
@@ -123,11 +124,16 @@ export class Book {
     await this.circular.update();
   }
 
+  /** Closes the workbook: what listens stops, and the engine with its timers ends. It may be closed twice. */
   dispose(): void {
+    if (this.#isClosed) return;
+    this.#isClosed = true;
+    stopCalculating(this);
     this.#restoreSearch();
     this.functions.dispose();
     this.changes.dispose();
     this.formulas.dispose();
     this.tables.dispose();
+    this.univer.dispose();
   }
 }

@@ -14,7 +14,6 @@ import {
   NumberValueObject,
   StringValueObject,
 } from "@univerjs/engine-formula";
-import { cellAddress } from "./addresses";
 import type { Book } from "./book";
 import { addressOf } from "./references";
 
@@ -61,8 +60,8 @@ export type AssociatedFunction = (...given: any[]) => unknown;
 type Shared = {
   readonly book: Book;
   readonly implementations: ReadonlyMap<string, AssociatedFunction>;
-  /** Words of the errors that are shown now, by sheet and cell. */
-  readonly messages: Map<string, string>;
+  /** Words of the errors that are shown now: of each cell with a formula, those of the cells it fills. */
+  readonly messages: Map<string, ReadonlyMap<string, string>>;
   readonly streams: Streams;
   /** Told when a function answers with a promise. */
   readonly waiting: (promise: Promise<unknown>) => void;
@@ -161,15 +160,17 @@ function result(value: unknown): BaseValueObject {
   });
 }
 
-/** The words of the first error in a result. */
-function messageIn(value: unknown): string {
-  if (value instanceof FunctionError) return value.message;
-  if (!Array.isArray(value)) return "";
-  for (const inner of value) {
-    const message = messageIn(inner);
-    if (message) return message;
-  }
-  return "";
+/** The words of the errors in a result, by the cells they stand in when it spills from its formula. */
+function messagesIn(value: unknown, { sheetId, row, column }: CellPlace): Map<string, string> {
+  const grid: unknown[][] = Array.isArray(value) ? value.map((line) => (Array.isArray(line) ? line : [])) : [[value]];
+  const told = grid.flatMap((line, r) =>
+    line.flatMap((cell, c) =>
+      cell instanceof FunctionError && cell.message
+        ? [[keyOf(sheetId, row + r, column + c), cell.message] as const]
+        : [],
+    ),
+  );
+  return new Map(told);
 }
 
 /** A custom function in the engine. The engine's own way of registering one hands blanks over as 0. */
@@ -203,12 +204,12 @@ class HostFunction extends BaseFunction {
       // Whatever a function throws stays in its own cell.
       const isOnPurpose = thrown instanceof FunctionError;
       const message = thrown instanceof Unfit ? "" : thrown instanceof Error ? thrown.message : String(thrown);
-      if (message) messages.set(key, message);
+      if (message) messages.set(key, new Map([[key, message]]));
       return errorOf(isOnPurpose ? thrown.code : "#VALUE!");
     };
     const answer = (value: unknown): BaseValueObject => {
-      const message = messageIn(value);
-      if (message) messages.set(key, message);
+      const told = messagesIn(value, place);
+      if (told.size > 0) messages.set(key, told);
       return result(value);
     };
     try {
@@ -357,7 +358,8 @@ class Streams {
 export class CustomFunctions {
   readonly #book: Book;
   readonly #implementations = new Map<string, AssociatedFunction>();
-  readonly #messages = new Map<string, string>();
+  readonly #messages = new Map<string, ReadonlyMap<string, string>>();
+  readonly #described = new Map<string, FunctionMetadata["parameters"]>();
   readonly #streams: Streams;
   readonly #waiting = new Set<() => void>();
   readonly #waitingFor = new Set<Promise<unknown>>();
@@ -384,6 +386,7 @@ export class CustomFunctions {
     };
     const functions = metadata.functions.map((one) => {
       const name = `${namespace ? `${namespace}.` : ""}${one.name}`.toUpperCase();
+      this.#described.set(name, one.parameters);
       return new HostFunction(name, one, metadata.allowErrorForDataTypeAny === true, shared);
     });
     this.#book.injector.get(IFunctionService).registerExecutors(...functions);
@@ -409,17 +412,36 @@ export class CustomFunctions {
 
   /** Why the cell shows an error, where its function said so. */
   messageAt(sheetId: string, row: number, column: number): string | null {
-    return this.#messages.get(keyOf(sheetId, row, column)) ?? null;
+    const key = keyOf(sheetId, row, column);
+    for (const [anchor, cells] of this.#messages) {
+      const message = cells.get(key);
+      if (message !== undefined && this.#holdsFormula(anchor)) return message;
+    }
+    return null;
   }
 
-  /** All messages that are shown now, by address within the sheet. */
-  messagesOf(sheetId: string): Record<string, string> {
-    return Object.fromEntries(
-      [...this.#messages].flatMap(([key, message]) => {
-        const [sheet, row, column] = key.split(" ");
-        return sheet === sheetId ? [[cellAddress(Number(row), Number(column)), message]] : [];
-      }),
-    );
+  /**
+   * Why a call of one of the add-in's functions has the wrong number of arguments, in Excel's own sense: an argument
+   * counts when its place is there, even empty. Null where the number is right, or the function is none of them.
+   */
+  argumentFault(name: string, given: number): string | null {
+    const parameters = this.#described.get(name.trim().replace(/^@/, "").toUpperCase());
+    if (!parameters) return null;
+    const needed = parameters.filter(({ optional, repeating }) => !optional && !repeating);
+    if (given < needed.length) {
+      const missing = needed.slice(given).map((parameter) => parameter.name);
+      return `You've entered too few arguments for ${name.trim()}: ${missing.join(", ")} ${missing.length > 1 ? "are" : "is"} missing.`;
+    }
+    const isOpen = parameters.some(({ repeating }) => repeating);
+    return !isOpen && given > parameters.length
+      ? `You've entered too many arguments for ${name.trim()}: it takes ${parameters.length}.`
+      : null;
+  }
+
+  #holdsFormula(key: string): boolean {
+    const [sheetId = "", row, column] = key.split(" ");
+    const cells = this.#book.workbook.getSheetBySheetId(sheetId)?.getCellMatrix();
+    return Boolean(cells?.getValue(Number(row), Number(column))?.f);
   }
 
   dispose(): void {

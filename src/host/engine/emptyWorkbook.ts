@@ -1,5 +1,6 @@
 import type { IWorkbookData } from "@univerjs/core";
 import { LocaleType } from "@univerjs/core";
+import { identityByPlace } from "./identity";
 
 /**
  * How a fresh sheet starts: it grows when something is written beyond its rows and columns. Widths and heights in
@@ -12,12 +13,14 @@ export const freshSheetSize = {
   defaultRowHeight: 20,
 } as const;
 
+const firstSheet = identityByPlace("sheets", 0);
+
 /** A workbook with one empty sheet, as a new one in Excel. */
 export const emptyWorkbook = (): Partial<IWorkbookData> => ({
   id: "workbook",
   name: "Book1",
   locale: LocaleType.EN_US,
   styles: {},
-  sheetOrder: ["sheet-1"],
-  sheets: { "sheet-1": { id: "sheet-1", name: "Sheet1", ...freshSheetSize } },
+  sheetOrder: [firstSheet],
+  sheets: { [firstSheet]: { id: firstSheet, name: "Sheet1", ...freshSheetSize } },
 });

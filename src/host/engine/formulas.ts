@@ -4,12 +4,14 @@ import {
   BaseFunction,
   type BaseReferenceObject,
   type BaseValueObject,
+  DEFAULT_TOKEN_TYPE_PARAMETER,
   ErrorType,
   ErrorValueObject,
   FormulaDataModel,
   type FunctionVariantType,
   IFormulaRuntimeService,
   IFunctionService,
+  LexerNode,
   LexerTreeBuilder,
 } from "@univerjs/engine-formula";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
@@ -17,9 +19,11 @@ import { quotedSheet, rectangleAddress } from "./addresses";
 import type { Book } from "./book";
 import { writeCells } from "./cells";
 import { tableSection } from "./references";
+import { nameOf, sheetNamed } from "./sheets";
 import {
   type FormulaPlace,
   intersectionFunction,
+  missingSheetFunction,
   outsideFunction,
   spillFunction,
   toEngine,
@@ -38,7 +42,7 @@ export class Formulas {
     this.#book = book;
     book.injector
       .get(IFunctionService)
-      .registerExecutors(new SpillReference(book), new Intersection(), new OutsideTableRows());
+      .registerExecutors(new SpillReference(book), new Intersection(), new OutsideTableRows(), new MissingSheet());
     this.#translateAll();
     // One place for formulas from everywhere: the API, a keystroke, a paste and a repeated undo end in this mutation.
     this.#listening = book.commands.beforeCommandExecuted((command) => {
@@ -99,10 +103,27 @@ export class Formulas {
     }
   }
 
-  /** Whether the formula can be read at all. Text such as "=1+" or "=SUM(" cannot. */
-  isReadable(typed: string, place: CellPlace): boolean {
+  /**
+   * Why Excel would not take what is typed as a formula, or null: text such as "=1+" or "=SUM(", and too few or too
+   * many arguments for one of the add-in's functions.
+   */
+  faultOf(typed: string, place: CellPlace): string | null {
     const lexed = this.#book.injector.get(LexerTreeBuilder).treeBuilder(this.entered(typed, place), false);
-    return lexed !== undefined && typeof lexed === "object" && !/[+\-*/^&=<>,(]\s*$/.test(typed);
+    if (!(lexed instanceof LexerNode) || /[+\-*/^&=<>,(]\s*$/.test(typed)) return `"${typed}" is no formula.`;
+    return this.#callFault(lexed);
+  }
+
+  #callFault(node: LexerNode): string | null {
+    const inside = node.getChildren().filter((child) => child instanceof LexerNode);
+    const given = inside.filter((child) => child.getToken() === DEFAULT_TOKEN_TYPE_PARAMETER);
+    const isEmpty = given.length === 1 && given[0]?.getChildren().length === 0;
+    const fault = this.#book.functions.argumentFault(node.getToken(), isEmpty ? 0 : given.length);
+    if (fault) return fault;
+    for (const child of inside) {
+      const below = this.#callFault(child);
+      if (below) return below;
+    }
+    return null;
   }
 
   dispose(): void {
@@ -112,6 +133,10 @@ export class Formulas {
   #placeOf({ sheetId, row, column }: CellPlace): FormulaPlace {
     const { tables } = this.#book;
     return {
+      sheetCalled: (name) => {
+        const found = sheetNamed(this.#book, name);
+        return found && nameOf(found);
+      },
       // Asked for by few formulas, and looked up for those only.
       get table() {
         const own = tables.at(sheetId, row, column);
@@ -207,5 +232,19 @@ class OutsideTableRows extends BaseFunction {
 
   override calculate(): FunctionVariantType {
     return ErrorValueObject.create(ErrorType.VALUE);
+  }
+}
+
+/** A reference to a sheet there is not: #REF!. */
+class MissingSheet extends BaseFunction {
+  override minParams = 1;
+  override maxParams = 1;
+
+  constructor() {
+    super(missingSheetFunction);
+  }
+
+  override calculate(): FunctionVariantType {
+    return ErrorValueObject.create(ErrorType.REF);
   }
 }

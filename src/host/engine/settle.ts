@@ -9,9 +9,12 @@ type Trigger = {
   _setTimeoutKey: ReturnType<typeof setTimeout>;
   _executingDirtyData: object;
   _executionInProgressParams: unknown;
+  _startProgress(): void;
   _generateDirty(queue: unknown[]): object;
   _mergeDirty(a: object, b: object): object;
 };
+
+const triggerOf = (book: Book) => book.injector.get(TriggerCalculationController) as unknown as Trigger;
 
 const longestCalculation = 60_000;
 
@@ -20,7 +23,7 @@ const longestCalculation = 60_000;
  * once, and the engine's own promise, which rejects when nothing is pending, is not used.
  */
 export async function settle(book: Book): Promise<void> {
-  const trigger = book.injector.get(TriggerCalculationController) as unknown as Trigger;
+  const trigger = triggerOf(book);
   const commands: ICommandService = book.commands;
   for (let round = 0; round < 50; round += 1) {
     if (trigger._waitingCommandQueue.length === 0 && !trigger._executionInProgressParams) return;
@@ -46,4 +49,11 @@ export async function settle(book: Book): Promise<void> {
     await finished;
     while (trigger._executionInProgressParams) await new Promise<void>((resolve) => setTimeout(resolve, 0));
   }
+}
+
+/** Before the engine goes: no calculation begins any more, and none that runs wants to tell how far it is. */
+export function stopCalculating(book: Book): void {
+  const trigger = triggerOf(book);
+  clearTimeout(trigger._setTimeoutKey);
+  trigger._startProgress = () => {};
 }

@@ -8,6 +8,7 @@ import {
 } from "@univerjs/sheets";
 import type { Book } from "./book";
 import { freshSheetSize } from "./emptyWorkbook";
+import { freshIdentity } from "./identity";
 import { activate, activeSheetId } from "./selection";
 
 /** A sheet of the workbook; the same one under any name. */
@@ -47,14 +48,11 @@ export function freshSheetName(book: Book): string {
 /** Adds a sheet behind the others and leaves the active one active, as Excel does. */
 export function addSheet(book: Book, name: string): Sheet {
   book.protection.checkStructure();
-  const used = new Set(sheetsOf(book).map(({ id }) => id));
-  let number = used.size + 1;
-  while (used.has(`sheet-${number}`)) number += 1;
-  const id = `sheet-${number}`;
+  const id = freshIdentity();
   const active = activeSheetId(book);
   book.run(InsertSheetCommand.id, {
     unitId: book.id,
-    index: used.size,
+    index: sheetsOf(book).length,
     sheet: mergeWorksheetSnapshotWithDefault({ id, name, ...freshSheetSize }),
   });
   // The engine activates a new sheet; Excel does not.

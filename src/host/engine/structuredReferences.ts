@@ -2,7 +2,10 @@
  * The engine cannot read what Excel reads: table names with "_", columns with "(", ")" or "#", another letter case,
  * "[@Col]", and spill references "G1#". In the cells stands therefore a form it can read, with an alias for the table
  * and for each column ("TBLQ1[[#This Row],[C2]]"); what a coach types and sees is translated on the way in and out.
+ * A reference to a sheet there is not would be taken for one to the formula's own; it stands there as a text.
  */
+
+import { quotedSheet } from "./addresses";
 
 /** A table as formulas know it. Aliases never change, so that a renamed column or table needs no new formulas. */
 export type FormulaTable = {
@@ -15,15 +18,22 @@ export type FormulaTable = {
 export type FormulaPlace = {
   readonly table: FormulaTable | null;
   isInRowsOf(table: FormulaTable): boolean;
+  /** The name of the sheet as the workbook spells it, or null where it has none of this name. */
+  sheetCalled(name: string): string | null;
 };
 
 /** Functions of ours that stand for operators the engine lacks. */
 export const spillFunction = "ANCHORARRAY";
 export const intersectionFunction = "SINGLE";
 export const outsideFunction = "OUTSIDEOFTABLEROWS";
+export const missingSheetFunction = "MISSINGSHEET";
 
 const word = /^[\p{L}_\\][\p{L}\p{N}_.\\?]*/u;
 const cell = /^\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6}(?![\p{L}\p{N}_.(])/u;
+
+/** "Sheet!" or "'My sheet'!" and what follows: a cell, an area, whole columns or rows. */
+const onSheet =
+  /^('(?:[^']|'')+'|[\p{L}_\\][\p{L}\p{N}_.\\?]*)!(?:\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6}(?::\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6})?|\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}|\$?[1-9]\d{0,6}:\$?[1-9]\d{0,6})(?![\p{L}\p{N}_.(])/u;
 
 const unescaped = (name: string): string => name.replace(/'(['#@[\]])/g, "$1");
 const escaped = (name: string): string => name.replace(/(['#@[\]])/g, "'$1");
@@ -63,22 +73,22 @@ function bracketEnd(formula: string, start: number): number {
 
 type Piece = { readonly text: string; readonly end: number };
 
-/** Goes through the code of a formula, text and quoted sheet names apart; `read` may take over from a position. */
+/** Goes through the code of a formula, text apart; `read` may take over from a position. */
 function translate(formula: string, read: (at: number) => Piece | null): string {
   let out = "";
   let at = 0;
   while (at < formula.length) {
     const letter = formula[at]!;
+    const piece = letter === '"' ? null : read(at);
+    if (piece) {
+      out += piece.text;
+      at = piece.end;
+      continue;
+    }
     if (letter === '"' || letter === "'") {
       const end = quotedEnd(formula, at);
       out += formula.slice(at, end);
       at = end;
-      continue;
-    }
-    const piece = read(at);
-    if (piece) {
-      out += piece.text;
-      at = piece.end;
       continue;
     }
     const name = word.exec(formula.slice(at))?.[0];
@@ -127,6 +137,15 @@ export function toEngine(typed: string, tables: readonly FormulaTable[], place: 
             end: operandEnd,
           }
         : { text: "", end: at + 1 };
+    }
+    const [elsewhere, sheet = ""] = onSheet.exec(rest) ?? [];
+    if (elsewhere) {
+      const end = at + elsewhere.length;
+      const named = sheet.startsWith("'") ? sheet.slice(1, -1).replaceAll("''", "'") : sheet;
+      const spelt = place.sheetCalled(named);
+      if (spelt === null) return { text: `${missingSheetFunction}("${elsewhere.replaceAll('"', '""')}")`, end };
+      // The engine tells capitals from small letters. The reference behind the name is read in its turn.
+      return { text: `${spelt === named ? sheet : quotedSheet(spelt)}!`, end: at + sheet.length + 1 };
     }
     const reference = cell.exec(rest)?.[0];
     if (reference) {
@@ -199,6 +218,10 @@ export function toShown(formula: string, tables: readonly FormulaTable[], place:
     const name = word.exec(formula.slice(at))?.[0];
     if (!name) return null;
     const end = at + name.length;
+    if (name === missingSheetFunction && formula.startsWith('("', end)) {
+      const close = quotedEnd(formula, end + 1);
+      return { text: formula.slice(end + 2, close - 1).replaceAll('""', '"'), end: close + 1 };
+    }
     if (formula[end] === "(" && [spillFunction, intersectionFunction, outsideFunction].includes(name)) {
       const close = bracketEnd(formula, end);
       if (close < 0) return null;

@@ -11,6 +11,7 @@ import type { Rectangle } from "./area";
 import { contains } from "./area";
 import type { Book } from "./book";
 import { contentOf, formatAt, writeCells } from "./cells";
+import { freshIdentity } from "./identity";
 import type { FormulaTable } from "./structuredReferences";
 
 /** What Excel keeps of a table that the engine has no place for. */
@@ -26,7 +27,7 @@ export type TableLook = {
   isNew: boolean;
 };
 
-const freshLook: TableLook = {
+export const freshLook: TableLook = {
   style: "TableStyleMedium2",
   showBandedRows: true,
   showBandedColumns: false,
@@ -139,7 +140,7 @@ export class Tables {
   /** Adds a table over cells whose first row holds the headings. */
   add(sheetId: string, rectangle: Rectangle, name: string): string {
     this.#completeHeadings(sheetId, rectangle);
-    const tableId = this.#freshId();
+    const tableId = freshIdentity();
     this.#book.undoable(
       sheetId,
       [
@@ -260,19 +261,10 @@ export class Tables {
     return this.#manager.getTableById(this.#book.id, id)!;
   }
 
-  /** Tables of this host have numbers for ids, so that a saved workbook finds the same aliases again. */
-  #freshId(): string {
-    const used = [...this.#aliases.keys()].filter((id) => /^\d+$/.test(id)).map(Number);
-    return String(Math.max(0, ...used) + 1);
-  }
-
   #aliasOf(tableId: string): string {
     let alias = this.#aliases.get(tableId);
     if (!alias) {
-      const taken = new Set(this.#aliases.values());
-      let number = /^\d+$/.test(tableId) ? Number(tableId) : 1;
-      while (taken.has(`TBLQ${number}`)) number += 1;
-      alias = `TBLQ${number}`;
+      alias = `TBLQ${this.#aliases.size + 1}`;
       this.#aliases.set(tableId, alias);
     }
     return alias;

@@ -7,7 +7,7 @@ const text = element("cover-text", HTMLParagraphElement);
 const progress = element("cover-progress", HTMLProgressElement);
 const retry = element("cover-retry", HTMLButtonElement);
 
-/** Tells how far things are: `done` of four steps, and what comes next. Resolves when it has been painted. */
+/** Tells how far things are: `done` of three steps, and what comes next. Resolves when it has been painted. */
 export function showProgress(done: number, next: string): Promise<void> {
   cover.hidden = false;
   cover.dataset.state = "loading";

@@ -4,14 +4,17 @@ import { ILayoutService } from "@univerjs/ui";
 import type { Engine } from "../engine/createEngine";
 import { createHost, type Host } from "../index";
 import type { OpenedXlsx } from "../xlsx";
+import { acceptPastes } from "./acceptPastes";
 import { describeFunctions } from "./addIn";
 import { startChartLayer } from "./charts/chartLayer";
 import { lift, showFailure, showProgress } from "./cover";
 import { acceptDrops } from "./dropFiles";
 import { element } from "./elements";
 import { startFocusAreas } from "./focusAreas";
+import { addGridKeys } from "./gridKeys";
 import { ask } from "./message";
-import { loadPane, showPane } from "./pane";
+import { announcePane, loadPane, reportPaneMissing, showPane } from "./pane";
+import { refuseFaultyFormulas } from "./refuseFormulas";
 import { showFormulasAsTyped } from "./shownFormulas";
 import { startSplitter } from "./splitter";
 import { startGrid } from "./startGrid";
@@ -155,14 +158,27 @@ async function show(opened: OpenedXlsx): Promise<void> {
   setControls(false);
   await showProgress(2, "Laying out the grid …");
   putAway();
+  announcePane();
   onDesk = await layOut(opened);
-  await showProgress(3, "Loading the task pane …");
-  await describeFunctions(onDesk.host);
-  const frame = await loadPane();
-  if (frame.contentDocument) watch(frame.contentDocument);
-  setControls(true);
   lift();
-  document.documentElement.dataset.ready = "true";
+  await dockPane(onDesk.host);
+  setControls(true);
+}
+
+/** The grid can be seen and used before the pane is there, and without it if it does not come. */
+async function dockPane(host: Host): Promise<void> {
+  announcePane();
+  try {
+    await describeFunctions(host);
+    const frame = await loadPane();
+    if (frame.contentDocument) watch(frame.contentDocument);
+    document.documentElement.dataset.ready = "true";
+  } catch (error) {
+    // Another workbook has been opened meanwhile, with a pane of its own.
+    if (onDesk?.host !== host) return;
+    console.error(error);
+    reportPaneMissing(() => void dockPane(host));
+  }
 }
 
 async function layOut(opened: OpenedXlsx): Promise<OnDesk> {
@@ -174,6 +190,9 @@ async function layOut(opened: OpenedXlsx): Promise<OnDesk> {
   restoreBook(host.book, opened);
   const charts = startChartLayer(host.book, element("charts", HTMLDivElement));
   showFormulasAsTyped(host.book);
+  refuseFaultyFormulas(host.book);
+  acceptPastes(host.book);
+  addGridKeys(host.book);
   const name = workbook.name ?? "Workbook";
   element("workbook-name", HTMLHeadingElement).textContent = name;
   document.title = `${name} - Tapeline`;
@@ -181,9 +200,11 @@ async function layOut(opened: OpenedXlsx): Promise<OnDesk> {
   host.book.commands.onCommandExecuted(({ type, id }, options) => {
     if (type === CommandType.MUTATION && changesContent(id, options)) laidOut.isChanged = true;
   });
-  host.charts.listen(() => {
+  const changed = () => {
     laidOut.isChanged = true;
-  });
+  };
+  host.charts.listen(changed);
+  host.book.pageSetups.listen(changed);
   return laidOut;
 }
 
@@ -197,7 +218,6 @@ function putAway(): void {
   delete window.tapelineHost;
   onDesk?.charts.dispose();
   onDesk?.host.dispose();
-  onDesk?.engine.univer.dispose();
   element("grid-container", HTMLDivElement).replaceChildren();
 }
 

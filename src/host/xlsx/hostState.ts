@@ -5,10 +5,17 @@
 export const hostStateNamespace = "urn:tapeline:embedded-host:state";
 export const hostStateId = "{7A9E11A0-5EED-4C0A-8F00-7461706C696E}";
 
-/** Sheets are known by their place, since their ids are made anew whenever a file is opened. */
+/** Ids of sheets and of tables by their names, for programs that drop the ids themselves from the file. */
+export type KnownIdentities = {
+  readonly sheets: Readonly<Record<string, string>>;
+  readonly tables: Readonly<Record<string, string>>;
+};
+
 export type HostState = {
   readonly settings: Record<string, unknown>;
-  readonly sheetProperties: readonly (readonly [place: number, properties: Record<string, string>])[];
+  /** By the ids of the sheets. */
+  readonly sheetProperties: Record<string, Record<string, string>>;
+  readonly identities: KnownIdentities;
 };
 
 /** Where each property of the document stands in the file: which of two parts, and the element's name there. */

@@ -166,8 +166,8 @@ describe("a batch that fails (testing/application-specific-api-error-handling)",
 
   test("what the host does not offer says so by name, as a member and as a load path", async () => {
     await onSheet(opened.host, async (sheet, context) => {
-      expect(() => sheet.pageLayout).toThrow(
-        expect.objectContaining({ code: "NotImplemented", message: expect.stringContaining("Worksheet.pageLayout") }),
+      expect(() => sheet.pivotTables).toThrow(
+        expect.objectContaining({ code: "NotImplemented", message: expect.stringContaining("Worksheet.pivotTables") }),
       );
       sheet.load("showHeadings");
       await expect(context.sync()).rejects.toMatchObject({

@@ -8,7 +8,6 @@ export function openHost(options: HostOptions = {}): { readonly host: Host } {
   });
   afterEach(() => {
     opened.host.dispose();
-    opened.host.book.univer.dispose();
   });
   return opened;
 }

@@ -7,7 +7,14 @@ test.each([
   [
     "settle.ts",
     TriggerCalculationController,
-    ["_waitingCommandQueue", "_executingDirtyData", "_executionInProgressParams", "_generateDirty", "_mergeDirty"],
+    [
+      "_waitingCommandQueue",
+      "_executingDirtyData",
+      "_executionInProgressParams",
+      "_generateDirty",
+      "_mergeDirty",
+      "_startProgress",
+    ],
   ],
   ["formulaSearch.ts", FormulaDataModel, ["_getSheetFormulaIdMap", "updateFormulaData"]],
   ["book.ts", IFormulaDependencyGenerator, ["_disposeByUnitId"]],

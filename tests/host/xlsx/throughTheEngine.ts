@@ -12,6 +12,5 @@ export async function throughTheEngine(bytes: Uint8Array, change?: (book: Book) 
   await settle(book);
   const saved = saveBook(book);
   book.dispose();
-  book.univer.dispose();
   return saved;
 }

@@ -182,7 +182,8 @@ function checkFormula(target: FormatTarget, given: unknown): string {
   const formula = text(given, "A formula");
   const typed = formula.startsWith("=") ? formula : `=${formula}`;
   const first = areasOf(target)[0]!;
-  return target.book.formulas.isReadable(typed, first) ? typed : refuse("InvalidArgument", `"${given}" is no formula.`);
+  const fault = target.book.formulas.faultOf(typed, first);
+  return fault ? refuse("InvalidArgument", fault) : typed;
 }
 
 /** The formula of a custom rule, written for the first cell of the range. */

@@ -90,7 +90,8 @@ export const NamedItemArrayValues: ProxyClass<Excel.NamedItemArrayValues, Area> 
 function checkFormula(book: Book, given: unknown): string {
   const formula = typeof given === "string" && !given.startsWith("=") ? `=${given}` : text(given, "A formula");
   const place = { sheetId: book.workbook.getSheets()[0]!.getSheetId(), row: 0, column: 0 };
-  return book.formulas.isReadable(formula, place) ? formula : refuse("InvalidArgument", `"${given}" is no formula.`);
+  const fault = book.formulas.faultOf(formula, place);
+  return fault ? refuse("InvalidArgument", fault) : formula;
 }
 
 const listed = ({ book, sheetId }: NamesOf): NameTarget[] =>

@@ -98,9 +98,9 @@ function writeChecked(area: Area, given: unknown): void {
       }
       if (typeof value !== "string" || !/^[=@+-]./.test(value)) return;
       const place = { sheetId: area.sheetId, row: area.row + r, column: area.column + c };
-      if (value.startsWith("=") && !area.book.formulas.isReadable(value, place)) {
-        refuse("InvalidArgument", `"${value}" is no formula.`);
-      }
+      // ASSUMPTION: the API refuses with InvalidArgument what Excel's formula bar refuses, too few arguments among it.
+      const fault = value.startsWith("=") ? area.book.formulas.faultOf(value, place) : null;
+      if (fault) refuse("InvalidArgument", fault);
       if (value.length > 8192 && value.startsWith("="))
         refuse("InvalidArgument", "A formula has at most 8,192 letters.");
     });

@@ -12,12 +12,13 @@ import { readColours } from "./colours";
 import { readConditionalFormats } from "./conditionalFormats";
 import { readDataValidations } from "./dataValidations";
 import { readFilter } from "./filters";
+import { Identities } from "./identities";
 import { readNames } from "./names";
 import { readNotes } from "./notes";
 import { noticesOf } from "./notices";
 import { readPageSetup, readPrintNames } from "./pageSetup";
 import { readSheet } from "./sheet";
-import { readState } from "./state";
+import { readOwnState, readState } from "./state";
 import { readStyles } from "./styles";
 import { readTable } from "./tables";
 
@@ -64,35 +65,28 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
   const charts: ReadChart[] = [];
   const printNames = readPrintNames(source);
   const pageSetups: Record<string, PageSetup> = {};
+  const own = readOwnState(file);
+  const identities = new Identities(own.identities);
+  const ids = new Map<number, string>();
   let formatsLeft = 0;
-  let tableCount = 0;
 
   const listed = childrenOf(childOf(source, "sheets"), "sheet");
   const worksheets = listed
-    .map((entry, index) => ({
-      entry,
-      place: index,
-      id: `sheet-${index + 1}`,
-      path: paths.get(entry.attributes.id ?? "") ?? "",
-    }))
+    .map((entry, place) => ({ entry, place, path: paths.get(entry.attributes.id ?? "") ?? "" }))
     .filter(({ path }) => isWorksheet(file, path));
-  for (const { entry, place, id, path } of worksheets) {
-    const identity = {
-      id,
-      name: entry.attributes.name ?? id,
-      hidden: (entry.attributes.state ?? "visible") !== "visible",
-    };
+  for (const { entry, place, path } of worksheets) {
+    const name = entry.attributes.name ?? `Sheet${place + 1}`;
+    const hidden = (entry.attributes.state ?? "visible") !== "visible";
     const parse = (consumers: { row: (row: XmlElement) => void }) => file.xml(path, consumers)!;
-    const sheet = readSheet(parse, identity, cellReader(texts, styleId), styleId, colours);
-    sheets[id] = { ...sheet.data, defaultStyle: styles.plain };
+    const sheet = readSheet(parse, { name, hidden }, cellReader(texts, styleId), styleId, colours);
+    const id = identities.of("sheets", sheet.xml.attributes.uid, name);
+    ids.set(place, id);
+    sheets[id] = { id, ...sheet.data, defaultStyle: styles.plain };
     tables[id] = {
       tables: file
         .linked(path, "table")
         .flatMap((part) => elementOf(file, part))
-        .map((table) => {
-          tableCount += 1;
-          return readTable(table, tableCount);
-        }),
+        .map((table) => readTable(table, identities)),
     };
     notes[id] = Object.assign(
       {},
@@ -113,13 +107,12 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
   }
   if (worksheets.length === 0) throw new XlsxRefusal("This workbook has no worksheet that can be opened.");
 
-  const ids = listed.map((_, index) => `sheet-${index + 1}`);
   const workbook: Partial<IWorkbookData> = {
     id: "workbook",
     name,
     locale: LocaleType.EN_US,
     styles: used,
-    sheetOrder: worksheets.map(({ id }) => id),
+    sheetOrder: [...ids.values()],
     sheets,
     resources: [
       { name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(readNames(source, ids)) },
@@ -139,7 +132,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     workbook,
     charts,
     pageSetups,
-    state: readState(file, workbook.sheetOrder ?? []),
+    state: readState(file, own),
     notices: noticesOf(file, { formats: formatsLeft, chartsRead: charts.length }),
   };
 }

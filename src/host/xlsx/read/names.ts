@@ -8,7 +8,7 @@ export const wholeWorkbook = "AllDefaultWorkbook";
 /** The workbook's names. Those that a program keeps for its own use (print areas, filters) are left out. */
 export function readNames(
   workbook: XmlElement,
-  sheetIds: readonly string[],
+  sheetIds: ReadonlyMap<number, string>,
 ): Record<string, IDefinedNamesServiceParam> {
   const names: Record<string, IDefinedNamesServiceParam> = {};
   childrenOf(childOf(workbook, "definedNames"), "definedName").forEach((source, index) => {
@@ -19,7 +19,7 @@ export function readNames(
       id,
       name,
       formulaOrRefString: definition(plainFormula(source.text)),
-      localSheetId: localSheetId === undefined ? wholeWorkbook : (sheetIds[Number(localSheetId)] ?? wholeWorkbook),
+      localSheetId: localSheetId === undefined ? wholeWorkbook : (sheetIds.get(Number(localSheetId)) ?? wholeWorkbook),
       ...(comment && { comment }),
       ...(truthOf(source, "hidden") && { hidden: true }),
     };

@@ -16,7 +16,7 @@ type Grown = { lastRow: number; lastColumn: number; cells: number };
 
 export function readSheet(
   parse: (consumers: { row: (row: XmlElement) => void }) => XmlElement,
-  identity: { id: string; name: string; hidden: boolean },
+  listed: { name: string; hidden: boolean },
   readCell: CellReader,
   styleId: (index: number) => string | undefined,
   colours: Colours,
@@ -60,9 +60,8 @@ export function readSheet(
     grown.lastColumn = Math.max(grown.lastColumn, merge.endColumn);
   }
   const data: Partial<IWorksheetData> = {
-    id: identity.id,
-    name: identity.name,
-    hidden: identity.hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    name: listed.name,
+    hidden: listed.hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     ...(tab && { tabColor: tab }),
     // Room to work beyond what is filled, within the grid of the format.
     rowCount: Math.min(lastRow + 1, Math.max(1000, grown.lastRow + 200)),

@@ -4,7 +4,7 @@ import type { WorkbookPackage } from "../package/workbookPackage";
 import { childrenOf, type XmlElement } from "../package/xml";
 
 /** What add-ins and people keep in a workbook beside its cells: properties of the document, settings, XML parts. */
-export function readState(file: WorkbookPackage, sheetIds: readonly string[]): WorkbookState {
+export function readState(file: WorkbookPackage, own: HostState): WorkbookState {
   const root = (type: string) => {
     const path = file.linked("", type)[0];
     return path === undefined ? undefined : file.xml(path);
@@ -16,16 +16,9 @@ export function readState(file: WorkbookPackage, sheetIds: readonly string[]): W
     const id = (properties && file.xml(properties)?.attributes.itemID) ?? `{${path}}`;
     return [{ id, xml: new TextDecoder().decode(content) }];
   });
-  const isOwn = ({ xml }: XmlPart) => xml.includes(hostStateNamespace);
-  const own = ownState(file, parts.some(isOwn));
   return {
     settings: own.settings,
-    sheetProperties: Object.fromEntries(
-      own.sheetProperties.flatMap(([place, properties]) => {
-        const id = sheetIds[place];
-        return id === undefined ? [] : [[id, properties] as const];
-      }),
-    ),
+    sheetProperties: own.sheetProperties,
     customProperties: Object.fromEntries(
       childrenOf(root("custom-properties"), "property").map((property) => [
         property.attributes.name ?? "",
@@ -36,7 +29,7 @@ export function readState(file: WorkbookPackage, sheetIds: readonly string[]): W
       ...namedTexts(root("core-properties"), documentPropertyElements.core),
       ...namedTexts(root("extended-properties"), documentPropertyElements.app),
     },
-    xmlParts: parts.filter((part) => !isOwn(part)),
+    xmlParts: parts.filter(({ xml }) => !xml.includes(hostStateNamespace)),
   };
 }
 
@@ -44,10 +37,13 @@ export function readState(file: WorkbookPackage, sheetIds: readonly string[]): W
 const xmlPartPaths = (file: WorkbookPackage): string[] =>
   [file.workbookPath, ""].flatMap((from) => file.linked(from, "customXml"));
 
-function ownState(file: WorkbookPackage, isThere: boolean): HostState {
-  const nothing: HostState = { settings: {}, sheetProperties: [] };
-  if (!isThere) return nothing;
+/** What the host itself has kept in the file. */
+export function readOwnState(file: WorkbookPackage): HostState {
+  const nothing: HostState = { settings: {}, sheetProperties: {}, identities: { sheets: {}, tables: {} } };
   for (const path of xmlPartPaths(file)) {
+    const content = file.parts[path];
+    // Parts of others may be large, and need not be well-formed for us.
+    if (!content || !new TextDecoder().decode(content).includes(hostStateNamespace)) continue;
     const element = file.xml(path);
     if (element?.attributes.xmlns !== hostStateNamespace) continue;
     try {

@@ -4,9 +4,11 @@ import type { TableLook } from "../../engine/tables";
 import { rangeOf } from "../addresses";
 import { plainFormula } from "../formulas";
 import { childOf, childrenOf, numberOf, truthOf, type XmlElement } from "../package/xml";
+import type { Identities } from "./identities";
 
-/** One table of the file; `number` is unique in the workbook. */
-export function readTable(table: XmlElement, number: number): ITableJson {
+/** One table of the file. */
+export function readTable(table: XmlElement, identities: Identities): ITableJson {
+  const name = table.attributes.displayName ?? table.attributes.name ?? "Table";
   const columns = childrenOf(childOf(table, "tableColumns"), "tableColumn");
   const look = childOf(table, "tableStyleInfo");
   const range = rangeOf(table.attributes.ref ?? "A1");
@@ -22,8 +24,8 @@ export function readTable(table: XmlElement, number: number): ITableJson {
     isNew: false,
   };
   return {
-    id: String(number),
-    name: table.attributes.displayName ?? table.attributes.name ?? "Table",
+    id: identities.of("tables", table.attributes.uid, name),
+    name,
     range: {
       startRow: range.startRow,
       startColumn: range.startColumn,

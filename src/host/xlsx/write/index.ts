@@ -138,7 +138,12 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
     tag("calcPr", { calcId: 191029, fullCalcOnLoad: true }),
   ]);
   writer.link("", "officeDocument", "xl/workbook.xml", part(book), "sheet.main");
-  writeState(writer, workbook.state, order);
+  writeState(writer, workbook.state, {
+    sheets: Object.fromEntries(order.map((id) => [snapshot.sheets?.[id]?.name ?? "", id])),
+    tables: Object.fromEntries(
+      order.flatMap((id) => (resources.tables[id]?.tables ?? []).map((table) => [table.name, table.id])),
+    ),
+  });
   const sentences = [...losses].filter(([, count]) => count > 0).map(([loss, count]) => lossSentences[loss](count));
   return { bytes: pack(writer.parts()), losses: sentences };
 }

@@ -1,3 +1,5 @@
+import { isIdentity } from "../../engine/identity";
+
 /** What an attribute may be; `undefined` and `false` leave it out, `true` writes "1". */
 export type Attribute = string | number | boolean | undefined;
 
@@ -39,6 +41,17 @@ const encoder = new TextEncoder();
 /** A complete XML part. */
 export const part = (markup: string): Uint8Array =>
   encoder.encode(`<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n${markup}`);
+
+/** The id of a part's sheet or table, where Excel keeps its own; other programs may leave it unread. */
+export const identityAttributes = (id: string | undefined): Record<string, string> =>
+  isIdentity(id)
+    ? {
+        "xmlns:mc": "http://schemas.openxmlformats.org/markup-compatibility/2006",
+        "mc:Ignorable": "xr",
+        "xmlns:xr": "http://schemas.microsoft.com/office/spreadsheetml/2014/revision",
+        "xr:uid": id,
+      }
+    : {};
 
 export const main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 export const relationships = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";

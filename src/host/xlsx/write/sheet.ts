@@ -4,7 +4,7 @@ import { cellAddress, rangeReference } from "../addresses";
 import { heightOfPixels, widthOfPixels } from "../measures";
 import { type CellSurroundings, cellTag } from "./cells";
 import { fileColour } from "./colours";
-import { main, relationships, tag } from "./markup";
+import { identityAttributes, main, relationships, tag } from "./markup";
 import { fitMarkup, pageMarkup } from "./pageSetup";
 
 /** Markup that comes from other parts of the workbook, already written, in the places the format prescribes. */
@@ -30,7 +30,7 @@ export function sheetMarkup(
   const properties = (tab ? tag("tabColor", { rgb: tab }) : "") + fitMarkup(extras.page);
   const { area, rows } = rowsMarkup(sheet, around, extras.filteredRows);
   const merges = (sheet.mergeData ?? []).map((merge) => tag("mergeCell", { ref: rangeReference(merge) }));
-  return tag("worksheet", { xmlns: main, "xmlns:r": relationships }, [
+  return tag("worksheet", { xmlns: main, "xmlns:r": relationships, ...identityAttributes(sheet.id) }, [
     properties === "" ? "" : tag("sheetPr", {}, properties),
     tag("dimension", { ref: rangeReference(area) }),
     tag("sheetViews", {}, viewMarkup(sheet, isActive)),

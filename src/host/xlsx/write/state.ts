@@ -1,5 +1,11 @@
 import type { WorkbookState } from "../../engine/state";
-import { documentPropertyElements, type HostState, hostStateId, hostStateNamespace } from "../hostState";
+import {
+  documentPropertyElements,
+  type HostState,
+  hostStateId,
+  hostStateNamespace,
+  type KnownIdentities,
+} from "../hostState";
 import { escaped, part, tag } from "./markup";
 import type { PackageWriter } from "./packageWriter";
 
@@ -8,7 +14,7 @@ const officeDocument = "http://schemas.openxmlformats.org/officeDocument/2006";
 const openXml = "application/vnd.openxmlformats-officedocument";
 
 /** What add-ins and people keep in a workbook beside its cells: properties of the document, settings, XML parts. */
-export function writeState(writer: PackageWriter, state: WorkbookState, sheetIds: readonly string[]): void {
+export function writeState(writer: PackageWriter, state: WorkbookState, identities: KnownIdentities): void {
   writeDocumentProperties(writer, state.documentProperties);
   const custom = Object.entries(state.customProperties);
   if (custom.length > 0) {
@@ -17,12 +23,13 @@ export function writeState(writer: PackageWriter, state: WorkbookState, sheetIds
   const parts = [...state.xmlParts];
   const own: HostState = {
     settings: state.settings,
-    sheetProperties: Object.entries(state.sheetProperties)
-      .filter(([, properties]) => Object.keys(properties).length > 0)
-      .map(([sheetId, properties]) => [sheetIds.indexOf(sheetId), properties] as const)
-      .filter(([place]) => place >= 0),
+    sheetProperties: Object.fromEntries(
+      Object.entries(state.sheetProperties).filter(([, properties]) => Object.keys(properties).length > 0),
+    ),
+    identities,
   };
-  if (Object.keys(own.settings).length > 0 || own.sheetProperties.length > 0) {
+  // Who keeps nothing in the workbook remembers no ids either.
+  if ([own.settings, own.sheetProperties, parts].some((kept) => Object.keys(kept).length > 0)) {
     parts.push({ id: hostStateId, xml: tag("state", { xmlns: hostStateNamespace }, escaped(JSON.stringify(own))) });
   }
   parts.forEach(({ id, xml }, index) => {

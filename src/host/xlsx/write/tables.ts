@@ -1,12 +1,12 @@
 import type { ITableJson } from "@univerjs/sheets-table";
-import type { TableLook } from "../../engine/tables";
+import { freshLook, type TableLook } from "../../engine/tables";
 import { rangeReference } from "../addresses";
 import { fileFormula } from "./fileFormula";
-import { counted, escaped, main, part, tag } from "./markup";
+import { counted, escaped, identityAttributes, main, part, tag } from "./markup";
 
 /** One table of the file; `number` is unique in the workbook. */
 export function tablePart(table: ITableJson, number: number, shownFormula: (formula: string) => string): Uint8Array {
-  const look = table.meta as Partial<TableLook>;
+  const look: TableLook = { ...freshLook, ...table.meta };
   const showTotals = look.showTotals === true;
   const { startRow, startColumn, endRow, endColumn } = table.range;
   const range = { startRow, startColumn, endRow, endColumn };
@@ -24,6 +24,7 @@ export function tablePart(table: ITableJson, number: number, shownFormula: (form
       "table",
       {
         xmlns: main,
+        ...identityAttributes(table.id),
         id: number,
         name: table.name,
         displayName: table.name,
