@@ -7,18 +7,24 @@ import type { TestResult } from "../reading/testResult";
 import type { Background } from "../store/background";
 import type { LiveContext, LiveFields } from "./liveFormulas";
 
-/**
- * A question a coach asks, declared once. From this object come the pane's form, the reading of the selection, the
- * written table and chart, the help, and the laws it is tested by. Adding an analysis is adding one folder with one of
- * these, and its line in index.ts.
- */
-export type Analysis<Settings extends z.ZodObject, Gives extends z.ZodObject> = {
+/** What a list of questions shows of an analysis; light, so that the list need not load the analyses themselves. */
+export type About = {
   readonly id: string;
   readonly title: string;
   /** Name of the sheet its table goes to. */
   readonly sheet: string;
   /** What the coach is asking, in a coach's words. */
   readonly question: string;
+  /** Part of the cycle in which it is asked. */
+  readonly part: "test" | "understand" | "review";
+};
+
+/**
+ * A question a coach asks, declared once. From this object come the pane's form, the reading of the selection, the
+ * written table and chart, the help, and the laws it is tested by. Adding an analysis is adding one folder with one of
+ * these, and its line in index.ts.
+ */
+export type Analysis<Settings extends z.ZodObject, Gives extends z.ZodObject> = About & {
   /** What to select, for a coach who has not yet. */
   readonly select: string;
   /** Whether it answers for one test at a time, which the coach picks, or for all tests of the selection at once. */

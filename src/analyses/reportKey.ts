@@ -13,3 +13,7 @@ export function reportKey(analysis: AnyAnalysis, grid: Grid, sheetId: string, ma
   const heading = addressOf(grid, Math.max(map.firstDataRow - 1, 0), offsetOf(map, "athlete") ?? 0);
   return [analysis.id, sheetId, heading, analysis.tests === "one" ? test : ""].join("|");
 }
+
+/** The same for an answer from the workbook's own table of results. */
+export const keptKey = (analysis: AnyAnalysis, test: string): string =>
+  [analysis.id, "kept", analysis.tests === "one" ? test : ""].join("|");

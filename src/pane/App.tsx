@@ -1,27 +1,53 @@
-import { useState } from "react";
-import { analyses } from "../analyses";
+import { lazy, Suspense, useState } from "react";
 import { ErrorEdge } from "./parts/ErrorEdge";
-import { AnalysisScreen } from "./screens/AnalysisScreen";
+import { TakeBackBar } from "./parts/TakeBackBar";
+import { home, type Screen } from "./screen";
 import { Home } from "./screens/Home";
 import { words } from "./words";
+import { WorkbookProvider } from "./workbook";
+
+/* Only the home screen is there from the start; each of the others is fetched when it is first asked for. */
+const QuestionScreen = lazy(() => import("./screens/QuestionScreen"));
+const SetUpScreen = lazy(() => import("./screens/SetUpScreen"));
+const TestDayScreen = lazy(() => import("./screens/TestDayScreen"));
+const KeepScreen = lazy(() => import("./screens/KeepScreen"));
+const FunctionsPage = lazy(() => import("./screens/FunctionsPage"));
 
 export function App() {
-  const [chosen, choose] = useState<string | null>(null);
-  const analysis = analyses.find(({ id }) => id === chosen);
+  const [screen, go] = useState<Screen>(home);
   return (
     <ErrorEdge>
-      <header className="masthead">
-        {analysis && (
-          <button type="button" className="link" onClick={() => choose(null)}>
-            {words.home.back}
-          </button>
-        )}
-        <h1>{analysis?.title ?? words.home.title}</h1>
-        <p>{analysis?.question ?? words.home.text}</p>
-      </header>
-      <main aria-label={words.paneLabel}>
-        {analysis ? <AnalysisScreen key={analysis.id} analysis={analysis} /> : <Home choose={choose} />}
-      </main>
+      <WorkbookProvider>
+        <TakeBackBar />
+        <Suspense fallback={<Waiting />}>
+          <Shown screen={screen} go={go} />
+        </Suspense>
+      </WorkbookProvider>
     </ErrorEdge>
   );
 }
+
+function Shown({ screen, go }: { readonly screen: Screen; readonly go: (screen: Screen) => void }) {
+  switch (screen.kind) {
+    case "home":
+      return <Home go={go} />;
+    case "question":
+      return <QuestionScreen key={screen.id} id={screen.id} go={go} />;
+    case "setUp":
+      return <SetUpScreen go={go} />;
+    case "testDay":
+      return <TestDayScreen wished={screen.wished} go={go} />;
+    case "keep":
+      return <KeepScreen go={go} />;
+    case "functions":
+      return <FunctionsPage go={go} />;
+  }
+}
+
+const Waiting = () => (
+  <main aria-label={words.paneLabel}>
+    <p className="quiet" role="status">
+      {words.loading}
+    </p>
+  </main>
+);

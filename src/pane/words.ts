@@ -1,17 +1,135 @@
 import type { ColumnUse } from "../reading/columns";
+import type { KeptResult } from "../store/keptResults";
+import type { Part } from "./tasks";
 
 /** Everything the pane says, in one place. Plain words; a coach's, not a programmer's. */
 export const words = {
   paneLabel: "Tapeline",
   whatIs: (about: string) => `What is “${about}”?`,
 
+  loading: "One moment…",
+  reading: "Reading the results…",
+
   home: {
     title: "Tapeline",
-    text: "What do you want to know from your test results?",
-    back: "‹ All questions",
+    text: "What do you want to do?",
+    back: "‹ Start",
+    parts: {
+      test: "Test",
+      understand: "Understand",
+      review: "Was it real? What next?",
+      cells: "In your own cells",
+    } satisfies Record<Part, string>,
   },
 
-  reading: "Reading the selection…",
+  /** What can be done beside the questions, which bring their own words. */
+  tasks: {
+    setUp: { title: "Squad and tests", question: "Who is in the squad, and what are they tested on?" },
+    testDay: { title: "Sheet for a test day", question: "Make a sheet to type or pencil today's results into." },
+    keep: { title: "Keep results", question: "Put results into the workbook's own table, each of them once." },
+    functions: { title: "Functions", question: "Which TAPELINE functions are there for your own formulas?" },
+  },
+
+  next: {
+    label: "Next step",
+    setUp: {
+      text: "Ask a question of any results you select, or set up squad and tests to keep results over the season.",
+      press: "Set up squad and tests",
+    },
+    fill: { text: "Squad or tests are still empty.", press: "Go to squad and tests" },
+    testDay: (athletes: number, tests: number) => ({
+      text: `${many(athletes, "athlete")} and ${many(tests, "test number")} are set up.`,
+      press: "Make a sheet for a test day",
+    }),
+  },
+
+  takeBack: {
+    label: "Last thing written",
+    press: "Take back",
+    busy: "Taking back…",
+    changed: "You have changed cells since",
+    changedText: (cells: readonly string[]) =>
+      `Taking back would overwrite ${cells.slice(0, 5).join(", ")}${cells.length > 5 ? " and more" : ""}.`,
+    anyway: "Take back all the same",
+  },
+
+  setUp: {
+    reading: "Reading the workbook…",
+    standing: "In this workbook",
+    athletes: (count: number) => many(count, "athlete"),
+    tests: (count: number) => `${count} numbers to test`,
+    weights: (roles: number) => (roles === 0 ? "no roles yet" : `weights for ${many(roles, "role")}`),
+    results: "one row for each result",
+    editByHand: "Plain tables: change, add and delete rows as you like; add columns of your own.",
+    remarks: (count: number) => `${many(count, "cell")} in these tables cannot be used`,
+    toTestDay: "Make a sheet for a test day",
+    squad: "Squad",
+    found: (count: number, sheet: string) => `${many(count, "athlete")} in what you have selected on “${sheet}”:`,
+    selectNames: "Select your list of names (with its headings) on any sheet, or start with an empty table.",
+    listed: (named: readonly string[], more: number) => `${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}.`,
+    battery: "Tests",
+    batteryText: "Ready-made sets to start from. Everything in them can be changed in the table.",
+    make: (sheets: number) => `Set up on ${many(sheets, "new sheet")}`,
+  },
+
+  testDay: {
+    notReady: "Squad and tests first",
+    notReadyText: "A sheet for a test day is made from the squad and the tests of this workbook.",
+    when: "When",
+    day: "Day of the test",
+    which: "Which tests",
+    noQuality: "Other",
+    who: (count: number) => `Who: ${many(count, "athlete")}`,
+    noRole: "No role",
+    onlyWished: "Only the athletes who are to be tested again.",
+    chooseTests: "Choose at least one test",
+    make: (sheet: string, athletes: number) => `Make “${sheet}” for ${many(athletes, "athlete")}`,
+    made: (sheet: string) => `Made: ${sheet}`,
+    madeText: "Type results there, or print it and take a pencil. Afterwards:",
+  },
+
+  keep: {
+    noTable: "There is no table of results yet",
+    noTableText: "Set up squad and tests; the table of results comes with them.",
+    entrySheets: "Sheets for test days",
+    typed: (results: number, unread: number) =>
+      `${results === 0 ? "nothing typed yet" : `${many(results, "result")} typed`}${unread > 0 ? `, ${many(unread, "cell")} cannot be read` : ""}`,
+    keep: (results: number) => `Keep ${many(results, "result")}`,
+    select: "Or select any cells with results.",
+    day: "Day of these results",
+    refused: (count: number) => `${many(count, "result")} cannot be kept`,
+    kept: (count: number) => (count === 0 ? "Nothing new" : `${many(count, "new result")} kept`),
+    changed: (count: number) => `${many(count, "result")} corrected on the sheet since: renewed.`,
+    same: (count: number) => `${many(count, "result")} had been kept before.`,
+    nothingKept: "Nothing was kept",
+    clash: (fresh: KeptResult, standing: KeptResult) =>
+      `${fresh.source}: ${fresh.athlete}, ${fresh.test}: ${fresh.value} here, ${standing.value} in the table${standing.source ? ` (from ${standing.source})` : ""}.`,
+    clashes: (count: number) =>
+      `${many(count, "result")} not kept: the table already holds another value for the same athlete, test and day.`,
+  },
+
+  origin: {
+    label: "Results from",
+    selection: "The cells I select",
+    kept: "The workbook's table of results",
+  },
+
+  alike: {
+    title: "One person or two?",
+    pair: (names: readonly string[]) => names.map((name) => `“${name}”`).join(" and "),
+    merge: (name: string) => `One person: read as “${name}”`,
+    merged: (name: string, kept: string) => `“${name}” is read as “${kept}”.`,
+    part: "Keep apart",
+  },
+
+  marks: {
+    mark: (count: number) => `Mark ${many(count, "cell")} on the sheet`,
+    clear: "Clear all marks",
+    marked: (count: number, missing: readonly string[]) =>
+      `${many(count, "cell")} marked${missing.length > 0 ? `; not found: ${missing.join(", ")}` : ""}.`,
+    cleared: (count: number) => (count === 0 ? "There are no marks." : `${many(count, "mark")} cleared.`),
+  },
+
   nothing: {
     title: "Nothing to read there",
     text: (place: string) => `${place} holds no values.`,
@@ -19,6 +137,9 @@ export const words = {
 
   source: {
     title: "Your results",
+    keptTitle: "The workbook's results",
+    kept: (athletes: number, results: number, tests: number) =>
+      `${many(athletes, "athlete")}, ${tests === 1 ? "1 series of results" : `${tests} series of results`}, ${many(results, "result")}.`,
     grown: (cell: string) => `Read as the block of cells around ${cell}.`,
     wide: (athletes: number, results: number, unit: string) =>
       `${many(athletes, "athlete")}, one row each; ${many(results, "result")}${unit}.`,
@@ -81,6 +202,7 @@ export const words = {
     renew: (sheet: string) => `Renew the table on “${sheet}”`,
     writing: "Writing…",
     written: (sheet: string, address: string) => `Written: ${sheet}, ${address}`,
+    live: "With formulas that follow the results",
     renewed: (sheet: string, address: string) => `Renewed: ${sheet}, ${address}`,
     writtenText: "Your own cells were not touched. Change a result and press again: the same table is renewed.",
     show: "Show me",

@@ -24,6 +24,7 @@ const mirror = defineAnalysis({
   title: "Mirror",
   sheet: "Mirror",
   question: "What was handed over?",
+  part: "test",
   select: "",
   tests: "all",
   needs: [["athlete", "result"]],

@@ -5,6 +5,7 @@ import type { z } from "zod";
 import { analyses } from "../../src/analyses";
 import type { AnyAnalysis } from "../../src/analyses/analysis";
 import { columnsOf, describe as describeAnswer } from "../../src/analyses/describe";
+import { questions } from "../../src/analyses/questions";
 import type { Report } from "../../src/analyses/report";
 import { unwrap } from "../../src/engine/result";
 import type { ColumnUse } from "../../src/reading/columns";
@@ -23,6 +24,11 @@ const folders = readdirSync(join(__dirname, "../../src/analyses"), { withFileTyp
 
 it("every folder of src/analyses is in the list, and nothing else", () => {
   expect(analyses.map((analysis) => analysis.id).sort()).toEqual(folders.sort());
+});
+
+it("every analysis is among the questions the pane offers, in the same order, and loads", async () => {
+  expect(questions.map(({ id }) => id)).toEqual(analyses.map(({ id }) => id));
+  expect(await Promise.all(questions.map(({ load }) => load()))).toEqual(analyses);
 });
 
 describe.each(analyses.map((analysis) => [analysis.id, analysis] as const))("%s", (_, analysis) => {

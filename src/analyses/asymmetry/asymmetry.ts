@@ -4,6 +4,7 @@ import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { betterIs, choice, count, forChart, measured, percent, scoredBy, share, signedPercent, text } from "../fields";
 import type { TestFacts } from "../testFacts";
+import { about } from "./about";
 import { compute } from "./compute";
 import { live } from "./live";
 
@@ -61,10 +62,7 @@ export type AsymmetryChoices = AsymmetrySettings & Pick<TestFacts, "direction" |
 export type AsymmetryRow = z.output<typeof gives>;
 
 export const asymmetry = defineAnalysis({
-  id: "asymmetry",
-  title: "Left-right asymmetry",
-  sheet: "Asymmetry",
-  question: "Is the difference between left and right bigger than the test's own noise?",
+  ...about,
   select:
     "Select the results of a one-leg or one-arm test with its headings: a row per athlete with columns for left and " +
     "right trials, or a row per attempt with a column for the side.",

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { amount, measured, percent, text } from "../fields";
+import { about } from "./about";
 import { compute } from "./compute";
 
 const settings = z.object({
@@ -43,10 +44,7 @@ export type CapacitySettings = z.output<typeof settings>;
 export type CapacityRow = z.output<typeof gives>;
 
 export const capacity = defineAnalysis({
-  id: "capacity",
-  title: "Capacity of each side",
-  sheet: "Capacity",
-  question: "How long does each side last, and is the difference more than a retest brings?",
+  ...about,
   select:
     "Select repetitions or seconds to failure (calf raises, bridges, side planks) with their headings: a row per athlete with " +
     "columns for left and right, or a row per attempt with a column for the side.",

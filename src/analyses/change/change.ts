@@ -3,6 +3,7 @@ import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { sidesAs } from "../athleteScores";
 import { betterIs, choice, derived, forChart, measured, percent, scoredBy, share, text } from "../fields";
+import { about } from "./about";
 import { compute } from "./compute";
 
 const settings = z.object({
@@ -53,10 +54,7 @@ export type ChangeSettings = z.output<typeof settings>;
 export type ChangeRow = z.output<typeof gives>;
 
 export const change = defineAnalysis({
-  id: "change",
-  title: "Change since last time",
-  sheet: "Change",
-  question: "Was the change from one session to the next real?",
+  ...about,
   select: "Select the results of a test on two or more days, with their headings and a column for the date.",
   tests: "one",
   needs: [

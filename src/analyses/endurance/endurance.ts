@@ -2,6 +2,7 @@ import { z } from "zod";
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { amount, choice, measured, place, quantity, share, text } from "../fields";
+import { about } from "./about";
 import { compute } from "./compute";
 import { type ProtocolName, protocols } from "./protocols";
 
@@ -66,10 +67,7 @@ export type EnduranceSettings = z.output<typeof settings>;
 export type EnduranceRow = z.output<typeof gives>;
 
 export const endurance = defineAnalysis({
-  id: "endurance",
-  title: "Endurance",
-  sheet: "Endurance",
-  question: "How fast and how long can each athlete run, and which intervals follow?",
+  ...about,
   select:
     "Select the results of one running test with their headings: a row per athlete with the metres, the final speed, the stage or " +
     "the time. Then say which protocol it was. Birth years and body mass come from your squad's table.",

@@ -3,6 +3,7 @@ import { type PowerEquationName, powerEquations } from "../../engine/jumps/power
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { choice, index, place, quantity, text } from "../fields";
+import { about } from "./about";
 import { compute } from "./compute";
 
 const peakEquations = Object.fromEntries(
@@ -62,10 +63,7 @@ export type JumpsSettings = z.output<typeof settings>;
 export type JumpsRow = z.output<typeof gives>;
 
 export const jumps = defineAnalysis({
-  id: "jumps",
-  title: "Jumps",
-  sheet: "Jumps",
-  question: "What do the jumps say about spring and power?",
+  ...about,
   select:
     "Select vertical jumps with their headings: columns for the athlete and for height or flight time, and the contact time of " +
     "drop jumps. The test's name says which jump it is: countermovement, squat or drop jump.",

@@ -3,6 +3,7 @@ import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { dayCounted, sidesAs } from "../athleteScores";
 import { betterIs, choice, indexForChart, percent, place, scoredBy, text } from "../fields";
+import { about } from "./about";
 import { compute } from "./compute";
 
 const settings = z.object({
@@ -54,10 +55,7 @@ const events = [
 ] as const;
 
 export const ranking = defineAnalysis({
-  id: "ranking",
-  title: "Squad ranking",
-  sheet: "Ranking",
-  question: "Who stands where over all tests, by quality and by role?",
+  ...about,
   select:
     "Select the results of several tests with their headings. The battery says which quality a test stands for; without " +
     "it each test counts as a quality of its own.",

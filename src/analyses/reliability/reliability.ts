@@ -3,6 +3,7 @@ import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { betterIs, choice, count, derived, index, percent, scoredBy, text, textWhereSaid } from "../fields";
 import type { TestFacts } from "../testFacts";
+import { about } from "./about";
 import { compute } from "./compute";
 
 const settings = z.object({
@@ -59,10 +60,7 @@ export type ReliabilityChoices = ReliabilitySettings & Pick<TestFacts, "directio
 export type ReliabilityRow = z.output<typeof gives>;
 
 export const reliability = defineAnalysis({
-  id: "reliability",
-  title: "Reliability of a test",
-  sheet: "Reliability",
-  question: "How much does this test vary by itself, and what can it show?",
+  ...about,
   select:
     "Select repeated results with their headings: a row per athlete with a column for each trial or session, or a row " +
     "per attempt with columns for athlete and date.",

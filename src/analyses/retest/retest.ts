@@ -2,6 +2,7 @@ import { z } from "zod";
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { amount, betterIs, choice, count, scoredBy, text } from "../fields";
+import { about } from "./about";
 import { compute } from "./compute";
 
 const settings = z.object({
@@ -44,10 +45,7 @@ export type RetestSettings = z.output<typeof settings>;
 export type RetestRow = z.output<typeof gives>;
 
 export const retest = defineAnalysis({
-  id: "retest",
-  title: "Look again",
-  sheet: "Look again",
-  question: "Which results should be looked at or tested again?",
+  ...about,
   select:
     "Select the results with their headings, of one test or of many. With days in them, sides that changed places and " +
     "overdue retests are found as well.",

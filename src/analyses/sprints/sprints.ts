@@ -2,6 +2,7 @@ import { z } from "zod";
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { choice, quantity, quantityWhereSaid, text } from "../fields";
+import { about } from "./about";
 import { compute } from "./compute";
 
 const settings = z.object({
@@ -77,10 +78,7 @@ export type SprintsSettings = z.output<typeof settings>;
 export type SprintsRow = z.output<typeof gives>;
 
 export const sprints = defineAnalysis({
-  id: "sprints",
-  title: "Sprints by their sections",
-  sheet: "Sprints",
-  question: "Where in the sprint is time won or lost?",
+  ...about,
   select:
     "Select split times with their headings: columns for the athlete and for 5, 10, 20, 30 m .., counted from the start. " +
     "The 505, left and right, may stand beside them.",

@@ -13,6 +13,7 @@ import {
   text,
   textWhereSaid,
 } from "../fields";
+import { about } from "./about";
 import { compute } from "./compute";
 import { live } from "./live";
 
@@ -78,10 +79,7 @@ const hurdles = [
 ];
 
 export const standing = defineAnalysis({
-  id: "standing",
-  title: "Standing in the squad",
-  sheet: "Standing",
-  question: "Where does each athlete stand in the squad, and how sure is that?",
+  ...about,
   select:
     "Select the results of a test with their headings: a row per athlete with a column for each trial, or a row per " +
     "attempt. A column of roles, or the squad's table, lets you compare within a role.",

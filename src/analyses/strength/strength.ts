@@ -3,6 +3,7 @@ import { repetitionRange, type StrengthEquationName, strengthEquations } from ".
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { amount, choice, index, percent, place, quantity, text } from "../fields";
+import { about } from "./about";
 import { compute } from "./compute";
 
 const equations = Object.fromEntries(
@@ -66,10 +67,7 @@ export type StrengthSettings = z.output<typeof settings>;
 export type StrengthRow = z.output<typeof gives>;
 
 export const strength = defineAnalysis({
-  id: "strength",
-  title: "Estimated strength and loads",
-  sheet: "Strength",
-  question: "How strong is each athlete, and which loads follow?",
+  ...about,
   select:
     "Select sets with their headings: columns for the athlete, the load and the repetitions done with it; repetitions in " +
     "reserve, the lift and the date where you have them. Body mass comes from the selection or from your squad's table.",

@@ -1,17 +1,33 @@
-import { analyses } from "../../analyses";
+import { Page } from "../parts/Page";
+import type { Screen } from "../screen";
+import { tasks } from "../tasks";
+import { words } from "../words";
+import { useWorkbook } from "../workbook";
+import { NextStep } from "./NextStep";
 
-/** The questions a coach can ask, in the order in which they usually come up. */
-export function Home({ choose }: { readonly choose: (id: string) => void }) {
+/** What a coach can do here, in the order of the cycle, and the one next step. */
+export function Home({ go }: { readonly go: (screen: Screen) => void }) {
+  const workbook = useWorkbook();
   return (
-    <ul className="questions">
-      {analyses.map(({ id, title, question }) => (
-        <li key={id}>
-          <button type="button" className="question" onClick={() => choose(id)}>
-            <span className="question-title">{title}</span>
-            <span>{question}</span>
-          </button>
-        </li>
+    <Page title={words.home.title} text={words.home.text}>
+      <NextStep workbook={workbook} go={go} />
+      {tasks.map(({ part, list }) => (
+        <section key={part} aria-labelledby={`part-${part}`}>
+          <h2 className="part" id={`part-${part}`}>
+            {words.home.parts[part]}
+          </h2>
+          <ul className="questions">
+            {list.map(({ title, question, screen }) => (
+              <li key={title}>
+                <button type="button" className="question" onClick={() => go(screen)}>
+                  <span className="question-title">{title}</span>
+                  <span>{question}</span>
+                </button>
+              </li>
+            ))}
+          </ul>
+        </section>
       ))}
-    </ul>
+    </Page>
   );
 }

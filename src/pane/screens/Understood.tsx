@@ -1,28 +1,29 @@
-import { useId, useState } from "react";
-import type { AnyAnalysis } from "../../analyses/analysis";
+import { type ReactNode, useState } from "react";
 import { gridAddress } from "../../reading/address";
 import { type ColumnUse, layoutOf, unitOfResults, unitsOfResults, withUnit, withUse } from "../../reading/columns";
-import type { Grid } from "../../reading/grid";
+import type { Reading } from "../../reading/readResults";
 import { units } from "../../reading/units";
 import { Choice } from "../parts/Choice";
 import { Disclosure } from "../parts/Disclosure";
-import type { Question } from "../useQuestion";
+import { Tick } from "../parts/Tick";
+import type { Columns } from "../useColumns";
 import { words } from "../words";
 
 /** What the pane took the selection for, and the means to correct it. */
 export function Understood(props: {
-  readonly analysis: AnyAnalysis;
-  readonly grid: Grid;
+  /** Whether the columns suffice for what is asked; else the pickers are open. */
+  readonly isClear: boolean;
+  readonly columns: Columns;
+  readonly reading: Reading;
   readonly grownFrom: string | null;
-  readonly question: Question;
+  /** What else is to be chosen about the source. */
+  readonly children?: ReactNode;
 }) {
-  const { analysis, grid, grownFrom, question } = props;
-  const { map, reading } = question;
-  const { report } = question;
-  const isClear = report.ok || report.reasons.every((reason) => reason.code !== "missingColumns");
+  const { isClear, columns, reading, grownFrom } = props;
+  const { grid, map } = columns;
   const [opened, setOpened] = useState(false);
-  const units = unitsOfResults(map);
-  const unit = units.length === 0 ? words.source.noUnit : words.source.inUnit(units.join(", "));
+  const inUnits = unitsOfResults(map);
+  const unit = inUnits.length === 0 ? words.source.noUnit : words.source.inUnit(inUnits.join(", "));
   const counts = [reading.athletes.length, reading.results.length, unit] as const;
   return (
     <section className="card" aria-labelledby="source-title">
@@ -32,25 +33,18 @@ export function Understood(props: {
         {grownFrom && <span className="quiet"> {words.source.grown(grownFrom)}</span>}
       </p>
       <p>{isClear ? words.source[layoutOf(map)](...counts) : words.source.unclear}</p>
-      {isClear && <UsedColumns question={question} />}
-      {analysis.tests === "one" && reading.tests.length > 1 && (
-        <Choice
-          label={words.columns.test}
-          value={question.test}
-          options={reading.tests.map((test) => [test, test || words.columns.unnamedTest] as const)}
-          onChange={question.setTest}
-        />
-      )}
-      {grid.hiddenRows.length > 0 && <HiddenRows count={grid.hiddenRows.length} question={question} />}
+      {isClear && <UsedColumns columns={columns} />}
+      {props.children}
+      {grid.hiddenRows.length > 0 && <HiddenRows count={grid.hiddenRows.length} columns={columns} />}
       <Disclosure title={words.source.change} open={opened || !isClear} onOpenChange={setOpened}>
-        <ColumnPickers question={question} />
+        <ColumnPickers columns={columns} />
       </Disclosure>
     </section>
   );
 }
 
-function UsedColumns({ question }: { readonly question: Question }) {
-  const { columns } = question.map;
+function UsedColumns({ columns: { map } }: { readonly columns: Columns }) {
+  const { columns } = map;
   const uses = (["athlete", "left", "right", "side", "result", "attempt"] as const).filter((use) =>
     columns.some((column) => column.use === use),
   );
@@ -68,8 +62,7 @@ function UsedColumns({ question }: { readonly question: Question }) {
   );
 }
 
-function ColumnPickers({ question }: { readonly question: Question }) {
-  const { map, setMap } = question;
+function ColumnPickers({ columns: { map, setMap } }: { readonly columns: Columns }) {
   const options = Object.entries(words.columns.uses) as [ColumnUse, string][];
   return (
     <div className="pickers">
@@ -92,18 +85,10 @@ function ColumnPickers({ question }: { readonly question: Question }) {
   );
 }
 
-function HiddenRows({ count, question }: { readonly count: number; readonly question: Question }) {
-  const id = useId();
-  const { map, setMap } = question;
+function HiddenRows({ count, columns: { map, setMap } }: { readonly count: number; readonly columns: Columns }) {
   return (
-    <p className="tick">
-      <input
-        id={id}
-        type="checkbox"
-        checked={map.includeHiddenRows}
-        onChange={(event) => setMap({ ...map, includeHiddenRows: event.target.checked })}
-      />
-      <label htmlFor={id}>{words.columns.hidden(count)}</label>
-    </p>
+    <Tick checked={map.includeHiddenRows} onChange={(includeHiddenRows) => setMap({ ...map, includeHiddenRows })}>
+      {words.columns.hidden(count)}
+    </Tick>
   );
 }

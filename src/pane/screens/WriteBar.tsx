@@ -5,7 +5,10 @@ import { goTo } from "../../sheet/goTo";
 import { type Outcome, writeReport } from "../../sheet/writeReport";
 import { HostTrouble } from "../parts/HostTrouble";
 import { Message } from "../parts/Message";
+import { Tick } from "../parts/Tick";
 import { words } from "../words";
+import { useWorkbook } from "../workbook";
+import { MarkCells } from "./MarkCells";
 
 type Deed =
   | { readonly state: "ready" }
@@ -17,9 +20,14 @@ type Deed =
 export function WriteBar(props: {
   readonly report: Report;
   readonly reportKey: string;
+  /** Whether the table is to hold formulas that follow the results; null where it cannot. */
+  readonly live: { readonly on: boolean; readonly set: (live: boolean) => void } | null;
+  /** Sheet that plain addresses of the results belong to; null where each address names its own. */
+  readonly sheet: string | null;
   readonly onWritten: (sheet: string) => void;
 }) {
-  const { report, reportKey, onWritten } = props;
+  const { report, reportKey, live, sheet, onWritten } = props;
+  const { remember } = useWorkbook();
   const [place, setPlace] = useState<Place | null>(null);
   const [deed, setDeed] = useState<Deed>({ state: "ready" });
 
@@ -43,6 +51,7 @@ export function WriteBar(props: {
       if (outcome.kind === "written") {
         onWritten(outcome.sheet);
         setPlace({ sheet: outcome.sheet, renews: true });
+        remember(outcome.deed);
       }
       setDeed({ state: "done", outcome });
     } catch (error) {
@@ -54,6 +63,12 @@ export function WriteBar(props: {
     <footer className="write-bar" data-state={deed.state}>
       {deed.state === "done" && <OutcomeMessage outcome={deed.outcome} writeFresh={() => write(true)} />}
       {deed.state === "failed" && <HostTrouble error={deed.error} again={() => write(false)} />}
+      {live && (
+        <Tick checked={live.on} onChange={live.set}>
+          {words.write.live}
+        </Tick>
+      )}
+      {report.marks.length > 0 && <MarkCells marks={report.marks} sheet={sheet} />}
       <button
         type="button"
         className="button primary"
@@ -69,7 +84,6 @@ export function WriteBar(props: {
     </footer>
   );
 }
-
 function OutcomeMessage({ outcome, writeFresh }: { readonly outcome: Outcome; readonly writeFresh: () => void }) {
   if (outcome.kind === "written") {
     const { sheet, address, updated } = outcome;

@@ -1,0 +1,171 @@
+import { useCallback, useEffect, useState } from "react";
+import { today } from "../../analyses/today";
+import { readResults } from "../../reading/readResults";
+import { recogniseColumns } from "../../reading/recogniseColumns";
+import { type KeptOutcome, keepResults } from "../../sheet/keepResults";
+import { type EntrySheetReading, readEntrySheets } from "../../sheet/readEntrySheets";
+import { type KeptResult, toKept } from "../../store/keptResults";
+import { Day } from "../parts/Day";
+import { HostTrouble } from "../parts/HostTrouble";
+import { Message } from "../parts/Message";
+import { Page } from "../parts/Page";
+import type { Screen } from "../screen";
+import { type SelectedCells, useColumns } from "../useColumns";
+import { useSource } from "../useSource";
+import { words } from "../words";
+import { useWorkbook } from "../workbook";
+import { AlikeNames } from "./AlikeNames";
+import { KeptMessage } from "./KeptMessage";
+import { Remarks } from "./Remarks";
+import { Understood } from "./Understood";
+
+/** Puts results from entry sheets, or from any cells the coach selects, into the workbook's own table, once each. */
+export default function KeepScreen({ go }: { readonly go: (screen: Screen) => void }) {
+  const { present } = useWorkbook();
+  return (
+    <Page title={words.tasks.keep.title} text={words.tasks.keep.question} go={go}>
+      {present.has("results") ? (
+        <>
+          <EntrySheets />
+          <FromSelection />
+        </>
+      ) : (
+        <Message tone="plain" title={words.keep.noTable}>
+          <p>{words.keep.noTableText}</p>
+          <button type="button" className="button" onClick={() => go({ kind: "setUp" })}>
+            {words.tasks.setUp.title}
+          </button>
+        </Message>
+      )}
+    </Page>
+  );
+}
+
+type Keeping = {
+  readonly outcome: KeptOutcome | null;
+  readonly error: unknown;
+  readonly busy: boolean;
+  readonly keep: (results: readonly KeptResult[]) => Promise<void>;
+};
+
+function useKeeping(after: () => void): Keeping {
+  const { remember, refresh } = useWorkbook();
+  const [state, setState] = useState<Omit<Keeping, "keep">>({ outcome: null, error: null, busy: false });
+  const keep = async (results: readonly KeptResult[]) => {
+    setState({ outcome: null, error: null, busy: true });
+    try {
+      const outcome = await keepResults(results);
+      if (outcome.added + outcome.changed > 0) remember(outcome.deed);
+      setState({ outcome, error: null, busy: false });
+      refresh();
+      after();
+    } catch (error) {
+      setState({ outcome: null, error, busy: false });
+    }
+  };
+  return { ...state, keep };
+}
+
+/** The entry sheets we have made, each with what has been typed on it. */
+function EntrySheets() {
+  const { background } = useWorkbook();
+  const [sheets, setSheets] = useState<readonly EntrySheetReading[]>([]);
+  const [error, setError] = useState<unknown>(null);
+  const read = useCallback(() => {
+    readEntrySheets().then(setSheets, setError);
+  }, []);
+  // The background is read anew after every edit of the workbook, and the entry sheets with it.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the background is the signal, not an input
+  useEffect(read, [read, background]);
+  if (error !== null) return <HostTrouble error={error} again={read} />;
+  if (sheets.length === 0) return null;
+  return (
+    <section className="card" aria-labelledby="entry-title">
+      <h2 id="entry-title">{words.keep.entrySheets}</h2>
+      <ul className="entry-sheets">
+        {sheets.map((sheet) => (
+          <EntrySheet key={sheet.sheet} entry={sheet} after={read} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function EntrySheet({ entry, after }: { readonly entry: EntrySheetReading; readonly after: () => void }) {
+  const reading = readResults(entry.grid, entry.map);
+  const { kept, refused } = toKept(reading.results, { sheet: entry.sheet, day: entry.date });
+  const keeping = useKeeping(after);
+  const leftOut = reading.remarks.filter(({ leftOut, code }) => leftOut && code !== "empty");
+  return (
+    <li>
+      <p>
+        <span className="address">{entry.sheet}</span>{" "}
+        <span className="quiet">{words.keep.typed(kept.length, leftOut.length)}</span>
+      </p>
+      {leftOut.length > 0 && <Remarks sheet={entry.sheet} remarks={leftOut} />}
+      {refused.length > 0 && <p>{refused[0]!.why}</p>}
+      {kept.length > 0 && (
+        <button type="button" className="button" disabled={keeping.busy} onClick={() => void keeping.keep(kept)}>
+          {keeping.busy ? words.write.writing : words.keep.keep(kept.length)}
+        </button>
+      )}
+      <KeptMessage outcome={keeping.outcome} error={keeping.error} />
+    </li>
+  );
+}
+
+/** Any cells with results, wide or long, that the coach has anyway. */
+function FromSelection() {
+  const { source, retry } = useSource(null);
+  if (source.state === "failed") return <HostTrouble error={source.error} again={retry} />;
+  if (source.state === "reading") return null;
+  const { selection } = source;
+  if (selection.kind === "empty") return <p className="quiet">{words.keep.select}</p>;
+  return <KeepCells key={selection.sheetId} {...selection} />;
+}
+
+function KeepCells(cells: SelectedCells & { readonly grownFrom: string | null }) {
+  const columns = useColumns(cells);
+  const { grid, map, setMap } = columns;
+  const reading = readResults(grid, map);
+  const [day, setDay] = useState(recogniseColumns(grid).date ?? today());
+  const keeping = useKeeping(() => {});
+  const needsDay = reading.results.some(({ date }) => date === null) || map.date !== null;
+  const { kept, refused } = toKept(reading.results, { sheet: grid.sheet, day: map.date ?? day });
+  return (
+    <>
+      <Understood isClear={reading.results.length > 0} columns={columns} reading={reading} grownFrom={cells.grownFrom}>
+        {needsDay && (
+          <Day
+            label={words.keep.day}
+            value={map.date ?? day}
+            onChange={(chosen) => {
+              setDay(chosen);
+              if (map.date !== null) setMap({ ...map, date: chosen });
+            }}
+          />
+        )}
+      </Understood>
+      <AlikeNames sheet={grid.sheet} reading={reading} map={map} setMap={setMap} />
+      <Remarks sheet={grid.sheet} remarks={reading.remarks} />
+      {refused.length > 0 && (
+        <Message tone="plain" title={words.keep.refused(refused.length)}>
+          {[...new Set(refused.map(({ why }) => why))].map((why) => (
+            <p key={why}>{why}</p>
+          ))}
+        </Message>
+      )}
+      <footer className="write-bar">
+        <KeptMessage outcome={keeping.outcome} error={keeping.error} />
+        <button
+          type="button"
+          className="button primary"
+          disabled={kept.length === 0 || keeping.busy}
+          onClick={() => void keeping.keep(kept)}
+        >
+          {keeping.busy ? words.write.writing : words.keep.keep(kept.length)}
+        </button>
+      </footer>
+    </>
+  );
+}

@@ -1,0 +1,143 @@
+import { useState } from "react";
+import { groupBy } from "../../analyses/groupBy";
+import { today } from "../../analyses/today";
+import { measureOf } from "../../reading/measures";
+import { goTo } from "../../sheet/goTo";
+import { makeEntrySheet } from "../../sheet/makeEntrySheet";
+import type { BatteryTest } from "../../store/battery";
+import { planEntrySheet } from "../../store/entrySheet";
+import type { SquadMember } from "../../store/squad";
+import { Day } from "../parts/Day";
+import { HostTrouble } from "../parts/HostTrouble";
+import { Message } from "../parts/Message";
+import { Page } from "../parts/Page";
+import { Tick } from "../parts/Tick";
+import type { Screen, WishedTests } from "../screen";
+import { words } from "../words";
+import { useWorkbook } from "../workbook";
+
+/** Makes the sheet on which a day's results are typed, or written by pencil. */
+export default function TestDayScreen(props: {
+  readonly wished?: WishedTests | undefined;
+  readonly go: (screen: Screen) => void;
+}) {
+  const { wished, go } = props;
+  const { state, error, refresh, background } = useWorkbook();
+  const ready = background.squad.length > 0 && background.battery.length > 0;
+  return (
+    <Page title={words.tasks.testDay.title} text={words.tasks.testDay.question} go={go}>
+      {state === "failed" && <HostTrouble error={error} again={refresh} />}
+      {state === "read" && !ready && (
+        <Message tone="plain" title={words.testDay.notReady}>
+          <p>{words.testDay.notReadyText}</p>
+          <button type="button" className="button" onClick={() => go({ kind: "setUp" })}>
+            {words.tasks.setUp.title}
+          </button>
+        </Message>
+      )}
+      {ready && <TestDayForm squad={background.squad} battery={background.battery} wished={wished} go={go} />}
+    </Page>
+  );
+}
+
+function TestDayForm(props: {
+  readonly squad: readonly SquadMember[];
+  readonly battery: readonly BatteryTest[];
+  readonly wished: WishedTests | undefined;
+  readonly go: (screen: Screen) => void;
+}) {
+  const { squad, battery, wished, go } = props;
+  const { remember } = useWorkbook();
+  const entered = battery.filter(({ measure }) => measure === null || !measureOf(measure).derived);
+  const names = [...new Set(entered.map(({ test }) => test))];
+  const roles = [...new Set(squad.map(({ role }) => role ?? ""))];
+  const [day, setDay] = useState(today());
+  const [tests, setTests] = useState<ReadonlySet<string>>(new Set(wished?.tests.map(({ test }) => test)));
+  const [without, setWithout] = useState<ReadonlySet<string>>(new Set());
+  const [made, setMade] = useState<string | null>(null);
+  const [state, setState] = useState<{ readonly busy: boolean; readonly error: unknown }>({ busy: false, error: null });
+
+  const athletes = squad.filter(
+    ({ athlete, role }) => !without.has(role ?? "") && (!wished || wished.athletes.includes(athlete)),
+  );
+  const plan = planEntrySheet({ date: day, tests: entered.filter(({ test }) => tests.has(test)), athletes });
+  const toggled = (set: ReadonlySet<string>, item: string, on: boolean) =>
+    new Set(on ? [...set, item] : [...set].filter((one) => one !== item));
+
+  async function make() {
+    setState({ busy: true, error: null });
+    try {
+      const { sheet, deed } = await makeEntrySheet(plan);
+      remember(deed);
+      setMade(sheet);
+      setState({ busy: false, error: null });
+    } catch (error) {
+      setState({ busy: false, error });
+    }
+  }
+
+  return (
+    <>
+      <section className="card" aria-labelledby="day-title">
+        <h2 id="day-title">{words.testDay.when}</h2>
+        <Day label={words.testDay.day} value={day} onChange={setDay} />
+      </section>
+      <section className="card" aria-labelledby="tests-title">
+        <h2 id="tests-title">{words.testDay.which}</h2>
+        {[...groupBy(names, (name) => qualityOf(name, battery))].map(([quality, own]) => (
+          <fieldset key={quality} className="ticks">
+            <legend>{quality || words.testDay.noQuality}</legend>
+            {own.map((name) => (
+              <Tick key={name} checked={tests.has(name)} onChange={(on) => setTests(toggled(tests, name, on))}>
+                {name}
+              </Tick>
+            ))}
+          </fieldset>
+        ))}
+      </section>
+      <section className="card" aria-labelledby="who-title">
+        <h2 id="who-title">{words.testDay.who(athletes.length)}</h2>
+        {!wished && roles.length > 1 && (
+          <div className="ticks">
+            {roles.map((role) => (
+              <Tick key={role} checked={!without.has(role)} onChange={(on) => setWithout(toggled(without, role, !on))}>
+                {role || words.testDay.noRole}
+              </Tick>
+            ))}
+          </div>
+        )}
+        {wished && <p className="quiet">{words.testDay.onlyWished}</p>}
+      </section>
+      {made !== null && (
+        <Message tone="good" title={words.testDay.made(made)}>
+          <p>{words.testDay.madeText}</p>
+          <button type="button" className="link" onClick={() => void goTo(made, "A1")}>
+            {words.write.show}
+          </button>{" "}
+          <button type="button" className="link" onClick={() => go({ kind: "keep" })}>
+            {words.tasks.keep.title}
+          </button>
+        </Message>
+      )}
+      {state.error !== null && <HostTrouble error={state.error} again={() => void make()} />}
+      <footer className="write-bar">
+        <button
+          type="button"
+          className="button primary"
+          disabled={state.busy || tests.size === 0 || athletes.length === 0}
+          onClick={() => void make()}
+        >
+          {state.busy
+            ? words.write.writing
+            : tests.size === 0
+              ? words.testDay.chooseTests
+              : words.testDay.make(plan.sheet, athletes.length)}
+        </button>
+      </footer>
+    </>
+  );
+}
+
+/** The quality a test stands for, by any of its measures: loads have none of their own, the maximum they give has. */
+const qualityOf = (name: string, battery: readonly BatteryTest[]): string =>
+  battery.find(({ test, quality }) => test === name && quality !== null)?.quality ?? "";

@@ -1,0 +1,96 @@
+import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useRef, useState } from "react";
+import type { Deed } from "../sheet/deed";
+import { readBackground } from "../sheet/readBackground";
+import { watchWorkbook } from "../sheet/watchWorkbook";
+import { type Background, noBackground } from "../store/background";
+import type { StoreRemark, StoreTableId } from "../store/storeTable";
+
+/** What the pane knows of the workbook beside the selection, and what it has done to it. */
+export type WorkbookState = {
+  readonly state: "reading" | "read" | "failed";
+  readonly error: unknown;
+  readonly background: Background;
+  readonly remarks: readonly StoreRemark[];
+  /** Which of our own tables stand in the workbook. */
+  readonly present: ReadonlySet<StoreTableId>;
+  readonly refresh: () => void;
+  /** The last thing we wrote, if it can still be taken back. */
+  readonly lastDeed: Deed | null;
+  readonly remember: (deed: Deed) => void;
+  readonly forget: () => void;
+};
+
+type Known = Pick<WorkbookState, "state" | "error" | "background" | "remarks" | "present">;
+
+const nothingKnown: Known = {
+  state: "reading",
+  error: null,
+  background: noBackground,
+  remarks: [],
+  present: new Set(),
+};
+
+const Context = createContext<WorkbookState | null>(null);
+
+export function useWorkbook(): WorkbookState {
+  const workbook = useContext(Context);
+  if (!workbook) throw new Error("useWorkbook stands outside of WorkbookProvider.");
+  return workbook;
+}
+
+/** A burst of edits (a coach typing results) is read once, when it has been quiet for so long. */
+const quietMilliseconds = 600;
+
+/** Reads squad, battery and weights, and again whenever something in the workbook has changed. */
+export function WorkbookProvider({ children }: { readonly children: ReactNode }) {
+  const [known, setKnown] = useState<Known>(nothingKnown);
+  const [deeds, setDeeds] = useState<readonly Deed[]>([]);
+  const latest = useRef(0);
+
+  const refresh = useCallback(() => {
+    const turn = ++latest.current;
+    readBackground().then(
+      ({ background, remarks, present }) => {
+        if (turn === latest.current) setKnown({ state: "read", error: null, background, remarks, present });
+      },
+      (error) => {
+        if (turn === latest.current) setKnown((before) => ({ ...before, state: "failed", error }));
+      },
+    );
+  }, []);
+
+  useEffect(() => {
+    let stop: (() => Promise<void>) | undefined;
+    let ended = false;
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const soon = () => {
+      clearTimeout(timer);
+      timer = setTimeout(refresh, quietMilliseconds);
+    };
+    refresh();
+    watchWorkbook({ onSelect: () => {}, onEdit: soon }).then(
+      (end) => {
+        stop = end;
+        if (ended) void end();
+      },
+      (error) => setKnown((before) => ({ ...before, state: "failed", error })),
+    );
+    return () => {
+      ended = true;
+      clearTimeout(timer);
+      void stop?.();
+    };
+  }, [refresh]);
+
+  const workbook = useMemo(
+    (): WorkbookState => ({
+      ...known,
+      refresh,
+      lastDeed: deeds.at(-1) ?? null,
+      remember: (deed) => setDeeds((before) => [...before, deed]),
+      forget: () => setDeeds((before) => before.slice(0, -1)),
+    }),
+    [known, refresh, deeds],
+  );
+  return <Context value={workbook}>{children}</Context>;
+}
