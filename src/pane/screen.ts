@@ -7,6 +7,9 @@ export type Screen =
   | { readonly kind: "setUp" }
   | { readonly kind: "testDay"; readonly wished?: WishedTests }
   | { readonly kind: "keep" }
+  | { readonly kind: "priorities" }
+  | { readonly kind: "plan" }
+  | { readonly kind: "deliver" }
   | { readonly kind: "functions" };
 
 /** Tests and athletes that an entry sheet is to be made for, where another screen has chosen them already. */

@@ -36,10 +36,10 @@ export function Bars({ table, chart }: { readonly table: ReportTable; readonly c
         <desc id={`${id}-text`}>{shown.map((bar) => `${bar.name} ${numeral(bar.value)}`).join("; ")}</desc>
         {chart.ends && (
           <>
-            <text className="axis" x={zero - 6} y={12} textAnchor="end">
+            <text className="axis" x={nameWidth} y={12}>
               {chart.ends.negative}
             </text>
-            <text className="axis" x={zero + 6} y={12}>
+            <text className="axis" x={nameWidth + plotWidth} y={12} textAnchor="end">
               {chart.ends.positive}
             </text>
           </>
@@ -49,7 +49,7 @@ export function Bars({ table, chart }: { readonly table: ReportTable; readonly c
           const start = bar.value < 0 ? zero - length(bar.value) : zero;
           const atEnd = bar.value < 0 ? start - valueGap : start + length(bar.value) + valueGap;
           return (
-            <g key={bar.name}>
+            <g key={`${bar.name} ${index}`}>
               <text className="name" x={0} y={top + 13}>
                 {bar.name.length > 16 ? `${bar.name.slice(0, 15)}…` : bar.name}
               </text>

@@ -2,10 +2,10 @@ import type { ReactNode } from "react";
 import type { AnyAnalysis } from "../../analyses/analysis";
 import { Choice } from "../parts/Choice";
 import { Message } from "../parts/Message";
+import { SchemaForm } from "../parts/SchemaForm";
 import { type ReadResults, useAnswer } from "../useAnswer";
 import { words } from "../words";
 import { Answer } from "./Answer";
-import { SettingsForm } from "./SettingsForm";
 import { WriteBar } from "./WriteBar";
 
 /** What was understood of the results, the answer, its settings, and the way into the workbook. */
@@ -40,7 +40,12 @@ export function AnswerForm(props: {
       {report.ok ? (
         <>
           <Answer report={report.value} />
-          <SettingsForm analysis={analysis} settings={asked.settings} onChange={asked.setSetting} />
+          <SchemaForm
+            title={words.settings.title}
+            schema={analysis.settings}
+            settings={asked.settings}
+            onChange={asked.setSetting}
+          />
           <WriteBar
             key={keyFor(test)}
             report={report.value}

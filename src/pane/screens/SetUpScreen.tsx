@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react";
 import { seriesName } from "../../reading/measures";
 import { recogniseColumns } from "../../reading/recogniseColumns";
-import { goTo } from "../../sheet/goTo";
+import { goToTable } from "../../sheet/goToTable";
 import { setUp } from "../../sheet/setUp";
 import { type BatteryTest, batteryTable } from "../../store/battery";
 import { resultsTable } from "../../store/keptResults";
@@ -25,6 +25,7 @@ type BasicTable = "squad" | "battery" | "weights" | "results";
 /** The tables that testing rests on, in the order in which a coach fills them. */
 const basicTables = [squadTable, batteryTable, weightsTable, resultsTable] as readonly {
   readonly id: StoreTableId & BasicTable;
+  readonly name: string;
   readonly sheet: string;
 }[];
 
@@ -68,12 +69,12 @@ function Standing() {
       <ul className="standing">
         {basicTables
           .filter(({ id }) => present.has(id))
-          .map(({ id, sheet }) => (
-            <li key={id}>
-              <button type="button" className="link" onClick={() => void goTo(sheet, "A1")}>
-                {sheet}
+          .map((table) => (
+            <li key={table.id}>
+              <button type="button" className="link" onClick={() => void goToTable(table)}>
+                {table.sheet}
               </button>
-              <span>{count[id]}</span>
+              <span>{count[table.id]}</span>
             </li>
           ))}
       </ul>
