@@ -18,6 +18,7 @@ import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { quotedSheet, rectangleAddress } from "./addresses";
 import type { Book } from "./book";
 import { writeCells } from "./cells";
+import { spellOut } from "./lineBreaks";
 import { tableSection } from "./references";
 import { nameOf, sheetNamed } from "./sheets";
 import {
@@ -44,7 +45,7 @@ export class Formulas {
       .get(IFunctionService)
       .registerExecutors(new SpillReference(book), new Intersection(), new OutsideTableRows(), new MissingSheet());
     this.#translateAll();
-    // One place for formulas from everywhere: the API, a keystroke, a paste and a repeated undo end in this mutation.
+    // One place for what is written from everywhere: the API, a keystroke, a paste and a repeated undo end in this mutation.
     this.#listening = book.commands.beforeCommandExecuted((command) => {
       if (command.id !== SetRangeValuesMutation.id) return;
       const { subUnitId, cellValue } = command.params as {
@@ -54,7 +55,9 @@ export class Formulas {
       const tables = book.tables.forFormulas();
       for (const [row, cells] of Object.entries(cellValue ?? {})) {
         for (const [column, cell] of Object.entries(cells ?? {})) {
-          if (!cell?.f) continue;
+          if (!cell) continue;
+          spellOut(cell);
+          if (!cell.f) continue;
           const place = { sheetId: subUnitId, row: Number(row), column: Number(column) };
           cell.f = toEngine(cell.f, tables, this.#placeOf(place));
         }

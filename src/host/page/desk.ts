@@ -13,6 +13,7 @@ import { element } from "./elements";
 import { startFocusAreas } from "./focusAreas";
 import { addGridKeys } from "./gridKeys";
 import { ask } from "./message";
+import { startNameBox } from "./nameBox";
 import { announcePane, loadPane, reportPaneMissing, showPane } from "./pane";
 import { refuseFaultyFormulas } from "./refuseFormulas";
 import { showFormulasAsTyped } from "./shownFormulas";
@@ -37,12 +38,14 @@ const saveButton = element("save-workbook", HTMLButtonElement);
 const toggleButton = element("toggle-pane", HTMLButtonElement);
 const fileInput = element("workbook-file", HTMLInputElement);
 
-const focusAreas = startFocusAreas(() => onDesk?.engine.univer.__getInjector().get(ILayoutService).focus());
+const focusGrid = () => onDesk?.engine.univer.__getInjector().get(ILayoutService).focus();
+const focusAreas = startFocusAreas(focusGrid);
 
 /** Puts the sample workbook on the desk and makes the page's own controls work. */
 export async function setUp(): Promise<void> {
   startSplitter();
   showPane(true);
+  startNameBox(element("grid-container", HTMLDivElement), () => onDesk?.host.book, focusGrid);
   watch(document);
   openButton.addEventListener("click", () => fileInput.click());
   saveButton.addEventListener("click", () => void save());
