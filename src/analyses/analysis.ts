@@ -29,6 +29,10 @@ export type Analysis<Settings extends z.ZodObject, Gives extends z.ZodObject> = 
   readonly select: string;
   /** Whether it answers for one test at a time, which the coach picks, or for all tests of the selection at once. */
   readonly tests: "one" | "all";
+  /** Results as measured, where it knows their formulas itself; or also what formulas make of them (`seriesOf`). */
+  readonly takes: "measured" | "measuredAndDerived";
+  /** Given where it is about tests with two sides only. */
+  readonly sides?: "both";
   /** Column uses and measures the results must have; each inner list is one way to lay a sheet out. */
   readonly needs: readonly (readonly (ColumnUse | MeasureKey)[])[];
   readonly settings: Settings;

@@ -1,5 +1,7 @@
+import type { Reading } from "../reading/readResults";
 import type { TestResult } from "../reading/testResult";
 import { type Background, memberCalled } from "../store/background";
+import type { SquadMember } from "../store/squad";
 import { groupBy } from "./groupBy";
 import { measuredAttempts, ofLatestDay } from "./measuredAttempts";
 
@@ -35,3 +37,23 @@ export function bodiesOf(
     return { mass: find("bodyMass") ?? member?.bodyMass ?? null, stature: find("stature") ?? member?.stature ?? null };
   };
 }
+
+/** The squad with body mass and stature as the sheet has them, which was written on the day; also of athletes new to it. */
+export function withBodies(background: Background, { bodies }: Pick<Reading, "bodies">): Background {
+  const measured = bodies.map(({ athlete, bodyMass, stature }): SquadMember => {
+    const member = memberCalled(background, athlete) ?? { ...unknownMember, athlete };
+    return { ...member, bodyMass: bodyMass ?? member.bodyMass, stature: stature ?? member.stature };
+  });
+  const replaced = new Set(measured.map(({ athlete }) => athlete));
+  return { ...background, squad: [...background.squad.filter(({ athlete }) => !replaced.has(athlete)), ...measured] };
+}
+
+const unknownMember: Omit<SquadMember, "athlete"> = {
+  role: null,
+  group: null,
+  dominantSide: null,
+  birthYear: null,
+  bodyMass: null,
+  stature: null,
+  notes: null,
+};

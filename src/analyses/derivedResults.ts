@@ -17,11 +17,12 @@ import { liftedSets } from "./strength/sets";
 type BodyOf = (athlete: string, date: string | null) => Body;
 
 /**
- * Results that follow from the measured ones, one for each attempt, so that standing, ranking, reliability and change can
- * take them as any other series: estimated maximum and strength per body mass of a set, reactive strength index and peak
- * power of a jump, maximal speed of a sprint, deficit of a 505. Each keeps athlete, test, side, day and attempt of its
- * source and stands at its first cell. By the first equation that is offered for each, times as by gates, and the first
- * 10 m: choices belong to the analyses. What cannot be computed is not there; the analyses say why.
+ * Results that follow from the measured ones, one for each attempt, so that they can be taken as any other series (which
+ * analysis gets them says `seriesOf`): estimated maximum and strength per body mass of a set, height of a jump by its time
+ * in the air, reactive strength index and peak power, maximal speed of a sprint, deficit of a 505. Each keeps athlete,
+ * test, side, day and attempt of its source and stands at its first cell. By the first equation that is offered for each,
+ * times as by gates, and the first 10 m: choices belong to the analyses. What cannot be computed is not there; the
+ * analyses say why.
  */
 export function derivedResults(results: readonly TestResult[], background: Background): TestResult[] {
   const bodyOf = bodiesOf(results, background);
@@ -40,11 +41,15 @@ function ofSets(results: readonly TestResult[], bodyOf: BodyOf): TestResult[] {
 
 function ofJumps(results: readonly TestResult[], bodyOf: BodyOf): TestResult[] {
   const equation = powerEquations[0]!.name;
-  return jumpAttempts(results, null).jumps.flatMap(({ attempt, kind, height, reactive }) => {
-    if (kind === "drop") return derived(attempt, "reactiveStrengthIndex", reactive);
+  const { jumps } = jumpAttempts(results, null);
+  // Heights by another instrument do not compare: where a test has measured ones, none is added to them.
+  const measured = new Set(jumps.filter(({ isFromFlight }) => !isFromFlight).map(({ attempt }) => attempt.test));
+  return jumps.flatMap(({ attempt, kind, height, reactive }) => {
+    const ofFlight = derived(attempt, "jumpHeight", measured.has(attempt.test) ? null : height);
+    if (kind === "drop") return [...ofFlight, ...derived(attempt, "reactiveStrengthIndex", reactive)];
     const { mass } = bodyOf(attempt.athlete, attempt.date);
     const power = mass === null ? null : valueOr(jumpPower(height, mass, { equation }), null);
-    return derived(attempt, "peakPower", power?.watts ?? null);
+    return [...ofFlight, ...derived(attempt, "peakPower", power?.watts ?? null)];
   });
 }
 
@@ -55,7 +60,8 @@ function ofSprints(results: readonly TestResult[]): TestResult[] {
   );
   const deficits = turnsOf(results).turns.flatMap((turn): TestResult[] => {
     const deficit = deficitOf(turn, runs, "first 10 m");
-    return deficit?.ok
+    // A turn no slower than the straight run: one of the times must be wrong.
+    return deficit?.ok && deficit.value.seconds > 0
       ? [{ ...turn.result, measure: "deficit", value: deficit.value.seconds, unit: measureOf("deficit").unit }]
       : [];
   });

@@ -1,23 +1,24 @@
 import type { z } from "zod";
 import { ok, type Refusal, type Result, refuse } from "../engine/result";
 import type { ColumnUse } from "../reading/columns";
-import { isMeasureKey, measureOf, seriesName } from "../reading/measures";
+import { isMeasureKey, measureOf } from "../reading/measures";
 import type { Reading } from "../reading/readResults";
 import type { TestResult } from "../reading/testResult";
 import { type Background, memberCalled } from "../store/background";
-import type { SquadMember } from "../store/squad";
 import type { Answer, AnyAnalysis, Occasion } from "./analysis";
+import { withBodies } from "./bodies";
 import type { FieldMeta } from "./fields";
 import type { LiveSource } from "./liveCells";
 import { liveFormulas, liveNote } from "./liveFormulas";
 import type { Report, ReportChart, ReportColumn, ReportTable, ReportValue } from "./report";
+import { isDerived, nameOf, seriesOf } from "./seriesOf";
 
 export type Asked = {
   readonly analysis: AnyAnalysis;
   readonly reading: Reading;
   /** What the source tells of each result: see `usesOf`. */
   readonly uses: ReadonlySet<ColumnUse>;
-  /** Which of the reading's tests is meant, by the name of its series. */
+  /** Which of the tests that `seriesOf` offers is meant, by the name of its series. */
   readonly test: string;
   /** Settings as the form gives them; checked here against the analysis' own schema. */
   readonly settings: Readonly<Record<string, unknown>>;
@@ -36,8 +37,10 @@ export function describe(asked: Asked): Result<Report> {
   const background = withBodies(asked.background, reading);
   const missing = missingNeeds(asked);
   if (missing) return refuse(missing);
+  const offered = seriesOf(analysis, reading, background);
+  if (reading.results.length > 0 && offered.results.length === 0) return refuse(nothingToAskAbout(analysis));
   const results = withRoles(
-    reading.results.filter((result) => analysis.tests === "all" || seriesName(result.test, result.measure) === test),
+    offered.results.filter((result) => analysis.tests === "all" || nameOf(result) === test),
     background,
   );
   const settings = analysis.settings.parse(asked.settings);
@@ -79,11 +82,18 @@ export function describe(asked: Asked): Result<Report> {
       source: asked.source,
       date: asked.date,
       method: `${answer.method} ${analysis.method.source}`,
-      used: `${new Set(results.map((result) => result.athlete)).size} athletes, ${results.length - answer.leftOut.length} results`,
+      used: usedOf(results, answer),
       leftOut: [...remarks.map(({ cell, why }) => ({ cell, why })), ...answer.leftOut],
     },
     marks: answer.marks ?? [],
   });
+}
+
+function usedOf(results: readonly TestResult[], { leftOut }: Answer<Record<string, ReportValue>>): string {
+  const measured = results.filter((result) => !isDerived(result));
+  // Of a derived series alone, its own results are what was used.
+  const counted = measured.length > 0 ? measured : results;
+  return `${new Set(results.map(({ athlete }) => athlete)).size} athletes, ${counted.length - leftOut.length} results`;
 }
 
 function chartOf({ chart }: AnyAnalysis): ReportChart {
@@ -100,26 +110,6 @@ const withRoles = (results: readonly TestResult[], background: Background): Test
   results.map((result) =>
     result.group === null ? { ...result, group: memberCalled(background, result.athlete)?.role ?? null } : result,
   );
-
-/** The squad with body mass and stature as the sheet has them, which was written on the day; also of athletes new to it. */
-function withBodies(background: Background, { bodies }: Reading): Background {
-  const measured = bodies.map(({ athlete, bodyMass, stature }): SquadMember => {
-    const member = memberCalled(background, athlete) ?? { ...unknownMember, athlete };
-    return { ...member, bodyMass: bodyMass ?? member.bodyMass, stature: stature ?? member.stature };
-  });
-  const replaced = new Set(measured.map(({ athlete }) => athlete));
-  return { ...background, squad: [...background.squad.filter(({ athlete }) => !replaced.has(athlete)), ...measured] };
-}
-
-const unknownMember: Omit<SquadMember, "athlete"> = {
-  role: null,
-  group: null,
-  dominantSide: null,
-  birthYear: null,
-  bodyMass: null,
-  stature: null,
-  notes: null,
-};
 
 /** Columns and rows of the answer: declared columns, those that follow from the data, and quiet ones last. */
 function tableOf(
@@ -200,6 +190,15 @@ function missingNeeds({ analysis, reading, uses }: Asked): Refusal | null {
     facts: { uses: needed.join(", ") },
   };
 }
+
+const nothingToAskAbout = ({ sides }: AnyAnalysis): Refusal =>
+  sides === "both"
+    ? { code: "noSides", message: "No test here was done left and right.", facts: {} }
+    : {
+        code: "noSeries",
+        message: "No number here says anything by itself: a load needs the repetitions done with it.",
+        facts: {},
+      };
 
 const useWords: Readonly<Record<ColumnUse, string>> = {
   athlete: "the athletes' names",

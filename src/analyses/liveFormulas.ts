@@ -3,6 +3,7 @@ import type { Background } from "../store/background";
 import type { AnyAnalysis } from "./analysis";
 import { type LiveSource, liveCells, sameAthlete } from "./liveCells";
 import type { ReportTable, ReportValue } from "./report";
+import { isDerived } from "./seriesOf";
 
 /** What an analysis needs to say by which formula a cell of its table follows the results. */
 export type LiveContext<Settings> = {
@@ -31,6 +32,8 @@ export function liveFormulas(
   return rows.map((values, index) => {
     const used = new Set<TestResult>();
     const cells = (results: readonly TestResult[]) => {
+      // Where a set of one repetition is its own maximum, the cell holds the number, but not by the formula.
+      if (results.some(isDerived)) return null;
       for (const result of results) used.add(result);
       return liveCells(results, source);
     };

@@ -3,6 +3,7 @@ import type { AnyAnalysis } from "../analyses/analysis";
 import { describe } from "../analyses/describe";
 import type { LiveSource } from "../analyses/liveCells";
 import type { Report } from "../analyses/report";
+import { seriesOf } from "../analyses/seriesOf";
 import { today } from "../analyses/today";
 import type { Result } from "../engine/result";
 import type { ColumnUse } from "../reading/columns";
@@ -20,6 +21,8 @@ export type ReadResults = {
 };
 
 export type Asked = {
+  /** The tests that can be asked about. */
+  readonly tests: readonly string[];
   readonly test: string;
   readonly setTest: (test: string) => void;
   readonly settings: Readonly<Record<string, unknown>>;
@@ -36,7 +39,8 @@ export function useAnswer(analysis: AnyAnalysis, { reading, uses, address, cells
   const [wishedTest, setTest] = useState("");
   const [settings, setSettings] = useState<Readonly<Record<string, unknown>>>(() => analysis.settings.parse({}));
   const [live, setLive] = useState(false);
-  const test = reading.tests.includes(wishedTest) ? wishedTest : (reading.tests[0] ?? "");
+  const { tests } = useMemo(() => seriesOf(analysis, reading, background), [analysis, reading, background]);
+  const test = tests.includes(wishedTest) ? wishedTest : (tests[0] ?? "");
   const report = useMemo(
     () =>
       describe({
@@ -46,6 +50,7 @@ export function useAnswer(analysis: AnyAnalysis, { reading, uses, address, cells
     [analysis, reading, uses, test, settings, background, live, cells, address],
   );
   return {
+    tests,
     test,
     setTest,
     settings,

@@ -38,7 +38,7 @@ describe("derived results", () => {
   });
 
   // Source: R 4.2.2 arithmetic: 0.5 s of flight and 0.2 s of contact; 40 cm and 75 kg by the first equation.
-  it("of jumps are the reactive strength index and the peak power", () => {
+  it("of jumps are the height by the time in the air, the reactive strength index and the peak power", () => {
     const results = [
       one("Drop jump", "flightTime", 500, "ms"),
       one("Drop jump", "contactTime", 200, "ms"),
@@ -46,9 +46,18 @@ describe("derived results", () => {
       mass,
     ];
     expect(derivedResults(results, noBackground)).toMatchObject([
+      { test: "Drop jump", measure: "jumpHeight", value: expect.closeTo(30.65625, 10), unit: "cm" },
       { test: "Drop jump", measure: "reactiveStrengthIndex", value: expect.closeTo(1.5328125, 10), unit: "m/s" },
       { test: "CMJ", measure: "peakPower", value: expect.closeTo(3770.5, 8), unit: "W" },
     ]);
+  });
+
+  it("add no height by flight to a test with measured heights: the two do not compare", () => {
+    const results = [
+      one("CMJ", "flightTime", 500, "ms", { attempt: 1 }),
+      one("CMJ", "jumpHeight", 33, "cm", { attempt: 2 }),
+    ];
+    expect(derivedResults(results, noBackground)).toEqual([]);
   });
 
   // Source: R 4.2.2 nls on the splits of athlete A; the deficit by hand.

@@ -27,6 +27,7 @@ const mirror = defineAnalysis({
   part: "test",
   select: "",
   tests: "all",
+  takes: "measured",
   needs: [["athlete", "result"]],
   settings: z.object({}),
   gives: z.object({

@@ -1,5 +1,6 @@
 import { describe as describeAnswer } from "../../src/analyses/describe";
 import { ranking } from "../../src/analyses/ranking/ranking";
+import { seriesOf } from "../../src/analyses/seriesOf";
 import { unwrap } from "../../src/engine/result";
 import { type TestResult, testResult } from "../../src/reading/testResult";
 import { type Background, noBackground } from "../../src/store/background";
@@ -157,7 +158,9 @@ describe("ranking", () => {
     ];
     const row = batteryTest({ test: "Squat", measure: "estimatedMaximum", quality: "Strength", unit: "kg" });
     const sets = [...set("A", 80, 3), ...set("B", 60, 6), ...set("C", 75, 10)];
-    const { rows, moreColumns } = answer(sets, {}, { ...noBackground, battery: [row] });
+    const background = { ...noBackground, battery: [row] };
+    const { results } = seriesOf(ranking, { results: sets, bodies: [] }, background);
+    const { rows, moreColumns } = answer(results, {}, background);
     expect(moreColumns!.map(({ heading }) => heading)).toEqual(["Strength (T)"]);
     // 88, 72 and 100 kg.
     expect(rows.map(({ athlete }) => athlete)).toEqual(["C", "A", "B"]);

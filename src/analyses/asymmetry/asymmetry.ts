@@ -67,6 +67,8 @@ export const asymmetry = defineAnalysis({
     "Select the results of a one-leg or one-arm test with its headings: a row per athlete with columns for left and " +
     "right trials, or a row per attempt with a column for the side.",
   tests: "one",
+  takes: "measuredAndDerived",
+  sides: "both",
   needs: [
     ["athlete", "left", "right"],
     ["athlete", "side", "result"],

@@ -49,6 +49,8 @@ export const capacity = defineAnalysis({
     "Select repetitions or seconds to failure (calf raises, bridges, side planks) with their headings: a row per athlete with " +
     "columns for left and right, or a row per attempt with a column for the side.",
   tests: "one",
+  takes: "measured",
+  sides: "both",
   needs: [
     ["athlete", "left", "right"],
     ["athlete", "side", "result"],

@@ -57,6 +57,7 @@ export const change = defineAnalysis({
   ...about,
   select: "Select the results of a test on two or more days, with their headings and a column for the date.",
   tests: "one",
+  takes: "measuredAndDerived",
   needs: [
     ["athlete", "result"],
     ["athlete", "left", "right"],

@@ -72,6 +72,7 @@ export const endurance = defineAnalysis({
     "Select the results of one running test with their headings: a row per athlete with the metres, the final speed, the stage or " +
     "the time. Then say which protocol it was. Birth years and body mass come from your squad's table.",
   tests: "one",
+  takes: "measured",
   needs: [["athlete", "result"]],
   settings,
   gives,

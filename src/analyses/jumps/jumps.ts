@@ -68,6 +68,7 @@ export const jumps = defineAnalysis({
     "Select vertical jumps with their headings: columns for the athlete and for height or flight time, and the contact time of " +
     "drop jumps. The test's name says which jump it is: countermovement, squat or drop jump.",
   tests: "all",
+  takes: "measured",
   needs: [
     ["athlete", "flightTime", "contactTime"],
     ["athlete", "flightTime"],

@@ -2,9 +2,8 @@ import { zScores } from "../../engine/standing/zScores";
 import type { Direction } from "../../engine/trials/reduction";
 import { seriesName } from "../../reading/measures";
 import type { TestResult } from "../../reading/testResult";
-import { type Background, testCalled } from "../../store/background";
+import type { Background } from "../../store/background";
 import { athleteScores } from "../athleteScores";
-import { derivedResults } from "../derivedResults";
 import { groupBy } from "../groupBy";
 import { areRepeats } from "../series";
 import { factsOf, type TestFacts } from "../testFacts";
@@ -29,8 +28,7 @@ export type Qualities = {
 
 /**
  * The qualities of the results. Where the battery names a quality for at least one of the tests, those without one are
- * left out; where it names none, each test is a quality of its own, with all its measures. What a formula makes of the
- * results (an estimated maximum) counts where the battery has a row for it.
+ * left out; where it names none, each test is a quality of its own, with all its measures.
  */
 export function qualitiesOf(
   results: readonly TestResult[],
@@ -39,10 +37,7 @@ export function qualitiesOf(
   background: Background,
 ): Qualities {
   const isRepeat = areRepeats(results);
-  const computed = derivedResults(results, background).filter(
-    ({ test, measure }) => testCalled(background, test, measure) !== null,
-  );
-  const series = [...groupBy([...results, ...computed], ({ test, measure }) => seriesName(test, measure))]
+  const series = [...groupBy(results, ({ test, measure }) => seriesName(test, measure))]
     .map(([test, own]) => ({ test, own, facts: factsOf(own[0]!, settings, background) }))
     .sort(inOrderOf(background));
   const isSetUp = series.some(({ facts }) => facts.quality !== null);

@@ -60,6 +60,7 @@ export const ranking = defineAnalysis({
     "Select the results of several tests with their headings. The battery says which quality a test stands for; without " +
     "it each test counts as a quality of its own.",
   tests: "all",
+  takes: "measuredAndDerived",
   needs: [
     ["athlete", "result"],
     ["athlete", "left", "right"],

@@ -65,6 +65,7 @@ export const reliability = defineAnalysis({
     "Select repeated results with their headings: a row per athlete with a column for each trial or session, or a row " +
     "per attempt with columns for athlete and date.",
   tests: "all",
+  takes: "measuredAndDerived",
   needs: [
     ["athlete", "result"],
     ["athlete", "left", "right"],

@@ -50,6 +50,7 @@ export const retest = defineAnalysis({
     "Select the results with their headings, of one test or of many. With days in them, sides that changed places and " +
     "overdue retests are found as well.",
   tests: "all",
+  takes: "measuredAndDerived",
   needs: [
     ["athlete", "result"],
     ["athlete", "left", "right"],

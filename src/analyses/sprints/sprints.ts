@@ -83,6 +83,7 @@ export const sprints = defineAnalysis({
     "Select split times with their headings: columns for the athlete and for 5, 10, 20, 30 m .., counted from the start. " +
     "The 505, left and right, may stand beside them.",
   tests: "all",
+  takes: "measured",
   needs: [
     ["athlete", "time10", "time20", "time30"],
     ["athlete", "time5"],

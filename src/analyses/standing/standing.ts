@@ -84,6 +84,7 @@ export const standing = defineAnalysis({
     "Select the results of a test with their headings: a row per athlete with a column for each trial, or a row per " +
     "attempt. A column of roles, or the squad's table, lets you compare within a role.",
   tests: "one",
+  takes: "measuredAndDerived",
   needs: [
     ["athlete", "result"],
     ["athlete", "left", "right"],

@@ -72,6 +72,7 @@ export const strength = defineAnalysis({
     "Select sets with their headings: columns for the athlete, the load and the repetitions done with it; repetitions in " +
     "reserve, the lift and the date where you have them. Body mass comes from the selection or from your squad's table.",
   tests: "all",
+  takes: "measured",
   needs: [["athlete", "load", "repetitions"]],
   settings,
   gives,

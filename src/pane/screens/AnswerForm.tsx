@@ -21,9 +21,8 @@ export function AnswerForm(props: {
 }) {
   const { analysis, results, keyFor, sheet, onWritten, understood } = props;
   const asked = useAnswer(analysis, results);
-  const { report, test } = asked;
+  const { report, test, tests } = asked;
   const isClear = report.ok || report.reasons.every((reason) => reason.code !== "missingColumns");
-  const { tests } = results.reading;
   return (
     <>
       {understood(

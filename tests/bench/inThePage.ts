@@ -1,0 +1,44 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { chromium } from "playwright-core";
+import { serve } from "../../src/host/serve.mjs";
+import { chromiumFlags, findChromium } from "../browser/chromium.mjs";
+
+const dist = join(__dirname, "../../dist");
+
+/** Seconds from choosing the file until the grid can be used, and until the task pane is there again. */
+export type OpeningTimes = { readonly grid: number; readonly pane: number };
+
+/** Opens a workbook in the built page, which stands already, several times. Null without a browser or a build. */
+export async function openingTimes(bytes: Uint8Array, rounds: number): Promise<OpeningTimes[] | null> {
+  const executablePath = findChromium();
+  if (!executablePath || !existsSync(join(dist, "index.html"))) return null;
+  const server = await serve(dist, { port: 0 });
+  const browser = await chromium.launch({ executablePath, args: chromiumFlags });
+  try {
+    const page = await browser.newPage({ viewport: { width: 1366, height: 768 } });
+    await page.goto(server.address);
+    await page.waitForSelector('html[data-ready="true"]', { timeout: 120_000 });
+    const times: OpeningTimes[] = [];
+    for (let round = 1; round <= rounds; round += 1) {
+      const name = `large ${round}`;
+      const start = performance.now();
+      const since = () => (performance.now() - start) / 1000;
+      await page.setInputFiles("#workbook-file", { name: `${name}.xlsx`, mimeType: "", buffer: Buffer.from(bytes) });
+      await page.waitForFunction(
+        (wanted) =>
+          document.querySelector("h1")?.textContent === wanted &&
+          document.querySelector<HTMLElement>("#cover")?.hidden === true,
+        name,
+        { timeout: 120_000 },
+      );
+      const grid = since();
+      await page.waitForSelector('html[data-ready="true"]', { timeout: 120_000 });
+      times.push({ grid, pane: since() });
+    }
+    return times;
+  } finally {
+    await browser.close();
+    await server.stop();
+  }
+}
