@@ -186,6 +186,238 @@ describe("a chart over the grid", () => {
   });
 });
 
+describe("the grid", () => {
+  const selected = () =>
+    open.page.evaluate(() =>
+      window.tapelineHost!.Excel.run(async (context) => {
+        const range = context.workbook.getSelectedRange().load("address");
+        await context.sync();
+        return range.address.replace(/^Grid!/, "");
+      }),
+    );
+
+  const select = (address: string) =>
+    open.page.evaluate((cells) => window.tapelineHost!.select(cells), `Grid!${address}`);
+
+  /** Presses keys and types texts, in turn; a moment after each, as a person's hands take. */
+  const press = async (...strokes: string[]) => {
+    for (const stroke of strokes) {
+      if (
+        /^((Control|Shift|Alt)\+)*(Enter|Tab|Escape|Delete|Backspace|Home|End|Page\w+|Arrow\w+|Space|F2|a|c|v|x|y|z)$/.test(
+          stroke,
+        )
+      )
+        await open.page.keyboard.press(stroke);
+      else await open.page.keyboard.type(stroke);
+      await open.page.waitForTimeout(60);
+    }
+    await open.page.waitForTimeout(250);
+  };
+
+  const values = (address: string) => valuesAt(open.page, "Grid", address);
+
+  /** Puts what another program would have copied on the clipboard, and pastes it. */
+  const paste = async (address: string, copied: Record<string, string>) => {
+    await select(address);
+    await open.page.evaluate(async (types) => {
+      const blobs = Object.entries(types).map(([type, text]) => [type, new Blob([text], { type })]);
+      await navigator.clipboard.write([new ClipboardItem(Object.fromEntries(blobs))]);
+    }, copied);
+    await press("Control+v");
+    await open.page.waitForTimeout(800);
+  };
+
+  beforeAll(async () => {
+    await open.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+    await open.page.evaluate(() =>
+      window.tapelineHost!.Excel.run(async (context) => {
+        const sheet = context.workbook.worksheets.add("Grid");
+        sheet.getRange("J1:K3").values = [
+          ["Athlete", "Load (kg)"],
+          ["Aelvi", 80],
+          ["Dagnja", 90],
+        ];
+        sheet.tables.add("J1:K3", true).name = "Loads";
+        sheet.activate();
+        await context.sync();
+      }),
+    );
+    await open.page.mouse.click(300, 500);
+  });
+
+  it("takes what is typed: Tab goes right, Enter back to the next row, arrows end an entry too", async () => {
+    await select("A1");
+    await press("1.5", "Tab", "2.5", "Tab", "=A1+B1", "Enter");
+    expect(await selected()).toBe("A2");
+    await press("x", "ArrowRight", "y", "ArrowDown");
+    expect(await selected()).toBe("B3");
+    await press("not this", "Escape");
+    expect(await values("A1:C3")).toEqual([
+      [1.5, 2.5, 4],
+      ["x", "y", ""],
+      ["", "", ""],
+    ]);
+  });
+
+  it("edits with F2 where the entry ends, and breaks lines with Alt and Enter", async () => {
+    await select("A1");
+    await press("F2", "9", "Enter");
+    expect(await values("A1")).toEqual([[1.59]]);
+    await select("A5");
+    await press("one", "Alt+Enter", "two", "Enter");
+    expect(await values("A5")).toEqual([["one\ntwo"]]);
+  });
+
+  it("moves and selects by keys as a spreadsheet does", async () => {
+    const journeys = [
+      ["A1", "Control+ArrowRight", "C1"],
+      ["A1", "Control+ArrowDown", "A2"],
+      ["A1", "Control+Shift+ArrowRight", "A1:C1"],
+      ["B2", "Home", "A2"],
+      ["C3", "Control+Home", "A1"],
+      ["A1", "Control+End", "K5"],
+      ["B2", "Shift+Tab", "A2"],
+      ["B2", "Shift+Enter", "B1"],
+      ["B2", "Shift+ArrowDown", "B2:B3"],
+      ["B2", "Shift+Space", "2:2"],
+      ["B2", "Control+Space", "B:B"],
+      ["A3", "PageDown", "A28"],
+    ] as const;
+    const arrived: string[] = [];
+    for (const [from, key] of journeys) {
+      await select(from);
+      await press(key);
+      arrived.push(await selected());
+    }
+    expect(arrived).toEqual(journeys.map(([, , to]) => to));
+  });
+
+  it("selects by dragging", async () => {
+    await select("A1");
+    await open.page.mouse.move(150, 250);
+    await open.page.mouse.down();
+    await open.page.mouse.move(400, 350, { steps: 8 });
+    await open.page.mouse.up();
+    expect(await selected()).toMatch(/^[A-C]\d+:[D-F]\d+$/);
+  });
+
+  it("takes a table of tabs and lines: leading blanks, quotes, line breaks and decimals", async () => {
+    await paste("A20", { "text/plain": '\tLeft\tRight\nAelvi "Ace"\t150.5\t-3\n"two\nlines ""q"""\t<b>\t007\n' });
+    expect(await values("A20:C23")).toEqual([
+      ["", "Left", "Right"],
+      ['Aelvi "Ace"', 150.5, -3],
+      ['two\nlines "q"', "<b>", 7],
+      ["", "", ""],
+    ]);
+  });
+
+  it("takes the numbers behind a table of another program, not how they looked there", async () => {
+    const cells = '<td>Left</td><td sdval="150.4567" sdnum="1043;">150,5</td><td x:num="7.125">7.1</td>';
+    await paste("A30", { "text/plain": "Left\t150,5\t7.1", "text/html": `<table><tr>${cells}</tr></table>` });
+    expect(await values("A30:C30")).toEqual([["Left", 150.4567, 7.125]]);
+    await press("Control+z");
+    expect(await values("A30:C30")).toEqual([["", "", ""]]);
+    await press("Control+y");
+    expect(await values("A30:C30")).toEqual([["Left", 150.4567, 7.125]]);
+  });
+
+  it("copies out as tabs and lines, pastes within, and moves what was cut", async () => {
+    await select("A1:C1");
+    await press("Control+c");
+    await open.page.waitForTimeout(500);
+    expect(await open.page.evaluate(() => navigator.clipboard.readText())).toBe("1.59\t2.5\t4.09");
+    await select("E1");
+    await press("Control+v");
+    expect(await values("E1:G1")).toEqual([[1.59, 2.5, 4.09]]);
+    await select("E1:F1");
+    await press("Control+x");
+    await select("E3");
+    await press("Control+v");
+    expect(await values("E1:F3")).toEqual([
+      ["", ""],
+      ["", ""],
+      [1.59, 2.5],
+    ]);
+  });
+
+  it("undoes and does again what was typed, deleted and written by an add-in", async () => {
+    await select("A1:B1");
+    await press("Delete");
+    expect(await values("A1:B1")).toEqual([["", ""]]);
+    await press("Control+z");
+    expect(await values("A1:B1")).toEqual([[1.59, 2.5]]);
+    await open.page.evaluate(() =>
+      window.tapelineHost!.Excel.run(async (context) => {
+        context.workbook.worksheets.getItem("Grid").getRange("A1").values = [[77]];
+        await context.sync();
+      }),
+    );
+    await press("Control+z");
+    expect(await values("A1")).toEqual([[1.59]]);
+    await press("Control+y");
+    expect(await values("A1")).toEqual([[77]]);
+  });
+
+  it("takes formulas as Excel has them, and refuses those with a fault in words", async () => {
+    await select("H1");
+    await press("=SUM(Loads[Load (kg)])", "Enter");
+    expect(await values("H1")).toEqual([[170]]);
+    await press("=TAPELINE.ASYMMETRY(1", "Enter");
+    await open.page.locator("dialog[open]").waitFor();
+    expect((await message())[1]).toBe("You've entered too few arguments for TAPELINE.ASYMMETRY: right is missing.");
+    await open.page.getByRole("button", { name: "Go back" }).click();
+    expect(await values("H2")).toEqual([[""]]);
+  });
+
+  it("goes by the name box to an address, another sheet and a table", async () => {
+    const nameBox = open.page.locator('[data-u-comp="defined-name"] input');
+    const arrived: string[] = [];
+    for (const name of ["C5:D6", "'Read me'!A2", "Loads"]) {
+      await nameBox.click();
+      await nameBox.fill(name);
+      await nameBox.press("Enter");
+      arrived.push(await selected());
+    }
+    expect(arrived).toEqual(["C5:D6", "'Read me'!A2", "J2:K3"]);
+    await press("81", "Enter");
+    expect(await values("J2")).toEqual([[81]]);
+  });
+
+  it("adds, names and changes sheets by their tabs", async () => {
+    const { page } = open;
+    const tabs = () => page.locator('[data-u-comp="slide-tab-item"]').allTextContents();
+    const tab = (name: string) => page.locator('[data-u-comp="slide-tab-item"]', { hasText: name });
+    const before = await tabs();
+    await page.locator('[data-u-comp="sheet-bar-append-button"]').first().click();
+    await page.waitForTimeout(400);
+    const [added = ""] = (await tabs()).filter((name) => !before.includes(name));
+    await tab(added).dblclick();
+    await press("Control+a", "Extra", "Enter");
+    expect(await tabs()).toEqual([...before, "Extra"]);
+    await tab("Grid").click();
+    // Without another sheet's name: the selection is that of this sheet.
+    expect(await selected()).toMatch(/^[A-Z]+\d+$/);
+  });
+});
+
+describe("a page whose task pane does not load", () => {
+  it("says so in the pane's place, keeps the workbook usable, and tries again", async () => {
+    const page = await open.page.context().browser()!.newPage();
+    await page.route("**/functions.json", (route) => route.fulfill({ status: 404, body: "" }));
+    await page.goto(open.page.url());
+    await page
+      .getByText("The task pane did not load. The workbook is open and can be saved.")
+      .waitFor({ timeout: 60_000 });
+    await type(page, "'Hop test'!C4", 171);
+    expect(await valuesAt(page, "Hop test", "C4")).toEqual([[171]]);
+    await page.unroute("**/functions.json");
+    await page.getByRole("button", { name: "Try again" }).click();
+    await page.waitForSelector('html[data-ready="true"]', { timeout: 60_000 });
+    expect(await page.locator("#pane iframe").count()).toBe(1);
+    await page.close();
+  });
+});
+
 it("asks nothing of any other machine, and the console stays silent", () => {
   expect(open.foreignRequests).toEqual([]);
   expect(open.complaints).toEqual([]);
