@@ -91,6 +91,7 @@ export const words = {
     noQuality: "Other",
     who: (count: number) => `Who: ${many(count, "athlete")}`,
     noRole: "No role",
+    again: (athletes: number) => `Make a sheet to test ${many(athletes, "athlete")} again`,
     onlyWished: "Only the athletes who are to be tested again.",
     chooseTests: "Choose at least one test",
     make: (sheet: string, athletes: number) => `Make “${sheet}” for ${many(athletes, "athlete")}`,
