@@ -1,4 +1,5 @@
 import type { Host } from "../host";
+import { areaAddress, quotedSheet } from "../reading/address";
 import { HostRefusal, trapHost } from "../sheet/hostRefusal";
 import { BatchRefusal } from "./refusal";
 import { sheetNames } from "./selectRange";
@@ -34,22 +35,18 @@ export async function evaluateFormula(
   sheet?: string,
 ): Promise<FormulaValue | FormulaValue[][]> {
   const on = await sheetFor(host, sheet);
-  const { address, isSpilled, values, types } = await calculate(
+  const { row, column, isSpilled, values, types } = await calculate(
     host,
     formula.startsWith("=") ? formula : `=${formula}`,
     on,
   );
-  const why = host.errorMessageAt(address);
-  const isError = types.map((row) => row.map((type) => type === "Error"));
-  if (!isSpilled) return isError[0]![0] ? explained(values[0]![0], why) : values[0]![0];
-  // The workbook keeps the words of the first error that spilled.
-  const first = isError.flat().indexOf(true);
-  return values.map((cells, r) =>
+  const shown = values.map((cells, r) =>
     cells.map((value, c) => {
-      if (!isError[r]![c]) return value;
-      return r * cells.length + c === first && why ? explained(value, why) : { error: String(value) };
+      if (types[r]![c] !== "Error") return value;
+      return explained(value, host.errorMessageAt(`${quotedSheet(on)}!${areaAddress(row + r, column + c, 1, 1)}`));
     }),
   );
+  return isSpilled ? shown : shown[0]![0]!;
 }
 
 /** Types a formula on a sheet and reads what it shows. */
@@ -68,12 +65,13 @@ async function calculate(host: Host, formula: string, sheet: string) {
         cell.numberFormat = [["General"]];
         cell.formulas = [[formula]];
         const spill = cell.getSpillingToRangeOrNullObject();
-        cell.load("address,values,valueTypes");
+        cell.load("values,valueTypes");
         spill.load("values,valueTypes");
         await context.sync();
         const shown = spill.isNullObject ? cell : spill;
         return {
-          address: cell.address,
+          row,
+          column,
           isSpilled: !spill.isNullObject,
           values: shown.values,
           types: shown.valueTypes,

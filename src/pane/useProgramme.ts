@@ -19,12 +19,11 @@ export type ProgrammeFacts = {
 
 /** Null while it is being read. Read anew whenever the workbook has changed. */
 export function useProgramme(): { readonly facts: ProgrammeFacts | null; readonly error: unknown } {
-  const { background, state } = useWorkbook();
+  const { background, edition, state } = useWorkbook();
   const [read, setRead] = useState<{ kept: readonly StandingResult[]; programme: ProgrammeReading } | null>(null);
   const [error, setError] = useState<unknown>(null);
 
-  // The background is read anew after every edit of the workbook, and these with it.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the background is the signal, not an input
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the edition is the signal to read again, not an input
   useEffect(() => {
     let current = true;
     Promise.all([readKeptResults(), readProgramme()]).then(
@@ -34,7 +33,7 @@ export function useProgramme(): { readonly facts: ProgrammeFacts | null; readonl
     return () => {
       current = false;
     };
-  }, [background]);
+  }, [edition]);
 
   const facts = useMemo((): ProgrammeFacts | null => {
     if (!read || state === "reading") return null;

@@ -9,7 +9,10 @@ import type { StoreRemark, StoreTableId } from "../store/storeTable";
 export type WorkbookState = {
   readonly state: "reading" | "read" | "failed";
   readonly error: unknown;
+  /** The same object for as long as it says the same: an answer need not be computed anew for an edit elsewhere. */
   readonly background: Background;
+  /** How often the workbook has been read: grows after every edit, for what is to be read anew with it. */
+  readonly edition: number;
   readonly remarks: readonly StoreRemark[];
   /** Which of our own tables stand in the workbook. */
   readonly present: ReadonlySet<StoreTableId>;
@@ -20,12 +23,13 @@ export type WorkbookState = {
   readonly forget: () => void;
 };
 
-type Known = Pick<WorkbookState, "state" | "error" | "background" | "remarks" | "present">;
+type Known = Pick<WorkbookState, "state" | "error" | "background" | "edition" | "remarks" | "present">;
 
 const nothingKnown: Known = {
   state: "reading",
   error: null,
   background: noBackground,
+  edition: 0,
   remarks: [],
   present: new Set(),
 };
@@ -51,7 +55,11 @@ export function WorkbookProvider({ children }: { readonly children: ReactNode })
     const turn = ++latest.current;
     readBackground().then(
       ({ background, remarks, present }) => {
-        if (turn === latest.current) setKnown({ state: "read", error: null, background, remarks, present });
+        if (turn !== latest.current) return;
+        setKnown((before) => ({
+          ...{ state: "read", error: null, remarks, present, edition: before.edition + 1 },
+          background: JSON.stringify(background) === JSON.stringify(before.background) ? before.background : background,
+        }));
       },
       (error) => {
         if (turn === latest.current) setKnown((before) => ({ ...before, state: "failed", error }));

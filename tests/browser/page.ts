@@ -1,7 +1,9 @@
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type Browser, chromium, type Frame, type Page } from "playwright-core";
 import type { Host } from "../../src/host";
 import { serve } from "../../src/host/serve.mjs";
+import { areaAddress, placeOf } from "../../src/reading/address";
 import { chromiumFlags, findChromium } from "./chromium.mjs";
 
 declare global {
@@ -11,6 +13,7 @@ declare global {
 }
 
 const dist = join(__dirname, "../../dist");
+const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 
 /** The embedded host's page in a real browser, with the sample workbook open and the task pane docked. */
 export type OpenPage = {
@@ -72,6 +75,71 @@ export const valuesAt = (page: Page, sheet: string, address: string): Promise<un
       }),
     [sheet, address],
   );
+
+/** A table as it stands in the workbook. */
+export type StandingTable = {
+  readonly sheet: string;
+  /** Address within the sheet, headings included, e.g. "A7:L33". */
+  readonly address: string;
+  readonly headings: readonly string[];
+  /** One record a row, by heading. */
+  readonly rows: readonly Readonly<Record<string, unknown>>[];
+  /** Address of the cell in a row of data (0 is the first) under a heading. */
+  readonly cell: (row: number, heading: string) => string;
+};
+
+/** The table of that name, wherever it stands. */
+export async function tableNamed(page: Page, name: string): Promise<StandingTable> {
+  const { address, values } = await page.evaluate(
+    (table) =>
+      window.tapelineHost!.Excel.run(async (context) => {
+        const range = context.workbook.tables.getItem(table).getRange();
+        range.load("address,values");
+        await context.sync();
+        return { address: range.address, values: range.values };
+      }),
+    name,
+  );
+  const [sheet = "", cells = ""] = address.split("!");
+  const [headings = [], ...body] = values;
+  const { row: firstRow, column: firstColumn } = placeOf(cells.split(":")[0]!);
+  return {
+    sheet: sheet.replace(/^'(.*)'$/, "$1"),
+    address: cells,
+    headings: headings.map(String),
+    rows: body.map((row) => Object.fromEntries(headings.map((heading, column) => [String(heading), row[column]]))),
+    cell: (row, heading) => areaAddress(firstRow + 1 + row, firstColumn + headings.indexOf(heading), 1, 1),
+  };
+}
+
+/** Serious faults of accessibility in the pane as it is now, by axe-core's rules. */
+export async function seriousFaults(pane: Frame): Promise<string[]> {
+  await pane.evaluate(axe);
+  return pane.evaluate(async () => {
+    const { violations } = await (window as unknown as { axe: typeof import("axe-core") }).axe.run(document);
+    return violations
+      .filter(({ impact }) => impact === "serious" || impact === "critical")
+      .map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  });
+}
+
+/** Presses Tab until the focus is on the control with these words in the pane. */
+export async function tabTo(page: Page, pane: Frame, words: string): Promise<void> {
+  const focused = () =>
+    pane.evaluate(() => {
+      const control = document.activeElement as HTMLElement | null;
+      const label = (control as HTMLInputElement | null)?.labels?.[0]?.textContent;
+      return label ?? control?.textContent ?? "";
+    });
+  const seen: string[] = [];
+  for (let press = 0; press < 80; press++) {
+    const now = await focused();
+    if (now.startsWith(words)) return;
+    seen.push(now);
+    await page.keyboard.press("Tab");
+  }
+  throw new Error(`Tab does not come to “${words}”, but to: ${[...new Set(seen)].join(" | ")}`);
+}
 
 /** Chooses a question in the pane's list. */
 export const ask = (pane: Frame, title: string): Promise<void> =>

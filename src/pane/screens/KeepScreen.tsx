@@ -68,15 +68,14 @@ function useKeeping(after: () => void): Keeping {
 
 /** The entry sheets we have made, each with what has been typed on it. */
 function EntrySheets() {
-  const { background } = useWorkbook();
+  const { edition } = useWorkbook();
   const [sheets, setSheets] = useState<readonly EntrySheetReading[]>([]);
   const [error, setError] = useState<unknown>(null);
   const read = useCallback(() => {
     readEntrySheets().then(setSheets, setError);
   }, []);
-  // The background is read anew after every edit of the workbook, and the entry sheets with it.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the background is the signal, not an input
-  useEffect(read, [read, background]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the edition is the signal to read again, not an input
+  useEffect(read, [read, edition]);
   if (error !== null) return <HostTrouble error={error} again={read} />;
   if (sheets.length === 0) return null;
   return (

@@ -117,20 +117,20 @@ function CellsQuestion(
 }
 
 function FromKeptResults({ analysis, go }: Asking) {
-  const { background, refresh } = useWorkbook();
+  const { background, edition, refresh } = useWorkbook();
   const [reading, setReading] = useState<KeptReading | null>(null);
   const [error, setError] = useState<unknown>(null);
-  // The background is read anew after every edit of the workbook, and the kept results with it.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the edition is the signal to read again, not an input
   useEffect(() => {
     let current = true;
     readKeptResults().then(
-      (kept) => current && kept && setReading(keptReading(kept.results, background)),
+      (kept) => current && kept && setReading((before) => unlessSame(before, keptReading(kept.results, background))),
       (trouble) => current && setError(trouble),
     );
     return () => {
       current = false;
     };
-  }, [background]);
+  }, [background, edition]);
   const results = useMemo(
     () => reading && { reading, uses: keptUses, address: reading.address, cells: null },
     [reading],
@@ -149,6 +149,10 @@ function FromKeptResults({ analysis, go }: Asking) {
     />
   );
 }
+
+/** An edit elsewhere gives the same results again: no news, and no outcome made stale by it. */
+const unlessSame = (before: KeptReading | null, now: KeptReading): KeptReading =>
+  before !== null && JSON.stringify(before) === JSON.stringify(now) ? before : now;
 
 const Reading = () => (
   <p className="quiet" role="status">

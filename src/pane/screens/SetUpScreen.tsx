@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react";
 import { seriesName } from "../../reading/measures";
 import { recogniseColumns } from "../../reading/recogniseColumns";
-import { goToTable } from "../../sheet/goToTable";
+import { goToStoreTable } from "../../sheet/goToStoreTable";
 import { setUp } from "../../sheet/setUp";
 import { type BatteryTest, batteryTable } from "../../store/battery";
 import { resultsTable } from "../../store/keptResults";
@@ -71,7 +71,7 @@ function Standing() {
           .filter(({ id }) => present.has(id))
           .map((table) => (
             <li key={table.id}>
-              <button type="button" className="link" onClick={() => void goToTable(table)}>
+              <button type="button" className="link" onClick={() => void goToStoreTable(table)}>
                 {table.sheet}
               </button>
               <span>{count[table.id]}</span>

@@ -1,0 +1,93 @@
+import { act, cleanup, screen, waitFor, within } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { questions } from "../../src/analyses/questions";
+import { Home } from "../../src/pane/screens/Home";
+import { words } from "../../src/pane/words";
+import { readBackground } from "../../src/sheet/readBackground";
+import { batteryTest, squadMember } from "../sheet/storeRows";
+import { showInWorkbook, tellEdit, watchedByHand, workbookHolds } from "./shownIn";
+
+jest.mock("../../src/sheet/readBackground");
+jest.mock("../../src/sheet/watchWorkbook");
+jest.mock("../../src/sheet/takeBack");
+
+const go = jest.fn();
+
+beforeEach(() => {
+  go.mockReset();
+  watchedByHand();
+  workbookHolds({}, []);
+});
+afterEach(cleanup);
+
+const buttonsOf = (part: string) =>
+  within(screen.getByRole("region", { name: part }))
+    .getAllByRole("button")
+    .map((button) => button.textContent);
+
+describe("what can be asked and done", () => {
+  it("is all there, in the part of the cycle where it belongs, each once", async () => {
+    showInWorkbook(<Home go={go} />);
+    await screen.findByRole("region", { name: words.next.label });
+    const { tasks } = words;
+    const asked = (part: string) =>
+      questions.filter((one) => one.part === part).map(({ title, question }) => title + question);
+    const told = ({ title, question }: { title: string; question: string }) => title + question;
+    expect(buttonsOf(words.home.parts.test)).toEqual([
+      ...[tasks.setUp, tasks.testDay, tasks.keep].map(told),
+      ...asked("test"),
+    ]);
+    expect(buttonsOf(words.home.parts.understand)).toEqual(asked("understand"));
+    expect(buttonsOf(words.home.parts.review)).toEqual(expect.arrayContaining(asked("review")));
+    expect(buttonsOf(words.home.parts.cells)).toContain(told(tasks.functions));
+    // None is in no part: three parts hold all the questions there are.
+    const parts = [words.home.parts.test, words.home.parts.understand, words.home.parts.review];
+    const shown = parts.flatMap(buttonsOf);
+    for (const { title, question } of questions)
+      expect(shown.filter((text) => text === title + question)).toHaveLength(1);
+  });
+
+  it.each(questions.map(({ id, title }) => [title, id]))("%s is one press away", async (title, id) => {
+    showInWorkbook(<Home go={go} />);
+    await userEvent.click(screen.getByRole("button", { name: new RegExp(`^${title}`) }));
+    expect(go).toHaveBeenCalledWith({ kind: "question", id });
+  });
+});
+
+describe("the next step", () => {
+  const step = () => screen.findByRole("region", { name: words.next.label });
+
+  it("is not guessed before the workbook has been read, nor where it cannot be", async () => {
+    jest.mocked(readBackground).mockRejectedValue(new Error("no"));
+    showInWorkbook(<Home go={go} />);
+    expect(screen.queryByRole("region", { name: words.next.label })).toBeNull();
+    await act(async () => {});
+    expect(screen.queryByRole("region", { name: words.next.label })).toBeNull();
+  });
+
+  it.each([
+    ["nothing is set up", {}, [], words.next.setUp.press, "setUp"],
+    ["the squad has no tests", { squad: [squadMember("Ane Berg")] }, ["squad"], words.next.setUp.press, "setUp"],
+    ["the tables are empty", {}, ["squad", "battery"], words.next.fill.press, "setUp"],
+  ] as const)("is to set up where %s", async (_, background, present, press, kind) => {
+    workbookHolds(background, present);
+    showInWorkbook(<Home go={go} />);
+    await userEvent.click(within(await step()).getByRole("button", { name: press }));
+    expect(go).toHaveBeenCalledWith(expect.objectContaining({ kind }));
+  });
+
+  it("follows the workbook: once squad and tests stand, it is the sheet for a test day", async () => {
+    showInWorkbook(<Home go={go} />);
+    within(await step()).getByRole("button", { name: words.next.setUp.press });
+    workbookHolds({ squad: [squadMember("Ane Berg"), squadMember("Liv Dal")], battery: [batteryTest("Hop")] }, [
+      "squad",
+      "battery",
+    ]);
+    act(tellEdit);
+    await waitFor(async () => expect((await step()).textContent).toContain("2 athletes and 1 test number"), {
+      timeout: 5000,
+    });
+    await userEvent.click(within(await step()).getByRole("button"));
+    expect(go).toHaveBeenCalledWith(expect.objectContaining({ kind: "testDay" }));
+  });
+});
