@@ -46,11 +46,27 @@ export const words = {
       text: "Ask a question of any results you select, or set up squad and tests to keep results over the season.",
       press: "Set up squad and tests",
     },
-    fill: { text: "Squad or tests are still empty.", press: "Go to squad and tests" },
-    testDay: (athletes: number, tests: number) => ({
-      text: `${many(athletes, "athlete")} and ${many(tests, "test number")} are set up.`,
+    test: (athletes: number, tests: number) => ({
+      text: `${many(athletes, "athlete")} and ${many(tests, "test number")} are set up. Next come results.`,
       press: "Make a sheet for a test day",
     }),
+    understand: {
+      text: "There are results. Ask them anything below, then decide what to work on.",
+      press: "See priorities",
+    },
+    plan: {
+      text: "The priorities are written. Overrule them where you know better, then plan.",
+      press: "Plan a block",
+    },
+    deliver: (days: number) => ({
+      text: `The block is under way: ${many(days, "day")} left.`,
+      press: "Print sessions, keep the diary",
+    }),
+    review: { text: "The block is over and new results are in.", press: "Was the change real?" },
+    due: (series: string, athletes: number, never: boolean) =>
+      `${series}: ${never ? "not tested yet" : "a retest is due"} for ${many(athletes, "athlete")}.`,
+    moreDue: (count: number) => `And ${many(count, "more test")}.`,
+    noDiary: (days: number) => `No diary entry for ${days} days.`,
   },
 
   takeBack: {
