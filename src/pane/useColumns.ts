@@ -19,7 +19,7 @@ export type SelectedCells = { readonly grid: Grid; readonly sheetId: string };
  * for as long as the same headings stand at the same place.
  */
 export function useColumns({ grid, sheetId }: SelectedCells): Columns {
-  const [corrected, setCorrected] = useState<{ readonly place: string; readonly map: ColumnMap } | null>(null);
+  const [corrected, setCorrected] = useState<Corrected | null>(null);
   const place = `${sheetId}!${addressOf(grid, 0, 0)}`;
   const recognised = useMemo(() => recogniseColumns(grid), [grid]);
   const headings = headingsOf(recognised).join("\n");
@@ -27,7 +27,10 @@ export function useColumns({ grid, sheetId }: SelectedCells): Columns {
   useEffect(() => {
     let current = true;
     recallColumnMap(place, headings.split("\n")).then(
-      (map) => current && map && setCorrected((before) => (before?.place === place ? before : { place, map })),
+      (map) =>
+        current &&
+        map &&
+        setCorrected((before) => (before?.place === place ? before : { place, map, isOfEarlierDay: true })),
       // What cannot be recalled is recognised afresh: nothing is lost but a correction.
       () => {},
     );
@@ -40,14 +43,24 @@ export function useColumns({ grid, sheetId }: SelectedCells): Columns {
     const fits = corrected?.place === place && corrected.map.columns.length === recognised.columns.length;
     return {
       grid,
-      map: fits ? corrected.map : recognised,
+      map: fits ? correctedMap(corrected, recognised) : recognised,
       setMap: (map) => {
-        setCorrected({ place, map });
+        setCorrected({ place, map, isOfEarlierDay: false });
         // Not to be remembered (a protected workbook) is no reason to stop: the correction holds while the pane is open.
         rememberColumnMap(place, headingsOf(map), map).catch(() => {});
       },
     };
   }, [grid, recognised, place, corrected]);
 }
+
+type Corrected = {
+  readonly place: string;
+  readonly map: ColumnMap;
+  /** Whether it was recalled: the sheet may hold another day's results by now. */
+  readonly isOfEarlierDay: boolean;
+};
+
+const correctedMap = ({ map, isOfEarlierDay }: Corrected, recognised: ColumnMap): ColumnMap =>
+  isOfEarlierDay ? { ...map, date: recognised.date ?? map.date } : map;
 
 const headingsOf = (map: ColumnMap): string[] => map.columns.map((column) => column.heading);

@@ -13,8 +13,11 @@ export type PagePart =
   | { readonly kind: "heading"; readonly text: string }
   | { readonly kind: "text"; readonly text: string; readonly tone: "plain" | "quiet" | "strong" }
   | PageTable
-  /** A picture of the table that stands before it. */
-  | { readonly kind: "picture"; readonly chart: ReportChart };
+  /**
+   * A picture of the table that stands before it: above it over the whole width, or beside it on the right, for small
+   * tables.
+   */
+  | { readonly kind: "picture"; readonly chart: ReportChart; readonly place: "above" | "beside" };
 
 export type PageTable = {
   readonly kind: "table";

@@ -36,6 +36,8 @@ export type Column = {
   readonly measure: MeasureKey | null;
   /** Symbol of the unit of the column's results, e.g. "cm"; null while unknown. */
   readonly unit: string | null;
+  /** Which trial of its series it is, from 1 on, where something says so; else its place among the columns does. */
+  readonly attempt?: number | undefined;
 };
 
 /** How a selection is to be read: recognised from the cells, then corrected by the coach. */

@@ -117,15 +117,23 @@ function columnsOf(grid: Grid, first: number, last: number): Heading[] {
   return below.map((_, column) => readHeading(levels.map((level) => level[column]!).filter((text) => text !== "")));
 }
 
-/** A group's name stands once over its columns: merged across them, or in the first of them and then up to the next. */
+/**
+ * A group's name stands once over its columns: merged across them, or in the first of them and then up to the next, or to
+ * a column that brings a name of its own where the first had none ("Hop" over "Left", "Right", and then "Grip").
+ */
 function carried(groups: readonly string[], below: readonly string[], spans: ReadonlyMap<number, number>): string[] {
+  const hasName = (column: number) => readHeading([below[column]!]).stem !== "";
   let current = "";
+  let isOfNamed = false;
   return groups.map((group, column) => {
     if (spans.size > 0) {
       const from = spans.get(column);
       return from === undefined ? group : (groups[from] ?? group);
     }
-    if (group !== "") current = group;
+    if (group !== "") {
+      current = group;
+      isOfNamed = hasName(column);
+    } else if (!isOfNamed && hasName(column)) current = "";
     return below[column] === "" || describesRow(readHeading([below[column]!])) ? group : current;
   });
 }

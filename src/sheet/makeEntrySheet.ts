@@ -84,7 +84,10 @@ export const makeEntrySheet = (plan: EntryPlan): Promise<EntrySheetMade> =>
 
 const remembered = ({ date, columns }: EntryPlan): Omit<RememberedEntrySheet, "tableId"> => ({
   date,
-  columns: columns.map(({ heading, use, test, measure, unit }) => ({ heading, use, test, measure, unit })),
+  columns: columns.map(({ heading, use, test, measure, unit, attempt }) => ({
+    ...{ heading, use, test, measure, unit },
+    ...(attempt === undefined ? {} : { attempt }),
+  })),
 });
 
 const withSheet = (

@@ -15,6 +15,7 @@ const column = z.object({
   test: z.string(),
   measure: z.enum(measureKeys).nullable(),
   unit: z.string().nullable(),
+  attempt: z.number().int().positive().optional(),
 });
 
 const remembered = z.object({

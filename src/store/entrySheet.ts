@@ -6,7 +6,7 @@ import { nameKey } from "./sameName";
 import type { SquadMember } from "./squad";
 
 /** What a column of an entry sheet holds: enough to find it by its heading and to read it without guessing. */
-export type EntryColumn = Pick<Column, "heading" | "test" | "measure" | "unit"> & {
+export type EntryColumn = Pick<Column, "heading" | "test" | "measure" | "unit" | "attempt"> & {
   readonly use: "athlete" | "group" | "left" | "right" | "result";
 };
 
@@ -100,8 +100,8 @@ export function entryMap(
       const column = known.get(nameKey(heading));
       const place = { offset, letters: columnLetters(firstColumn + offset), heading };
       if (!column) return { ...place, use: "none", test: "", measure: null, unit: null };
-      const { use, test, measure, unit } = column;
-      return { ...place, use, test, measure, unit };
+      const { use, test, measure, unit, attempt } = column;
+      return { ...place, use, test, measure, unit, attempt };
     }),
     date,
     sameAthlete: {},
@@ -140,18 +140,19 @@ function resultColumns(rows: readonly BatteryTest[]): PlannedColumn[] {
     trials.flatMap((trial) =>
       rows
         .filter((row) => trial <= row.trials && (side === null || side === "left" || row.sides === 2))
-        .map((row) => resultColumn(row, row.sides === 2 ? side : null, row.trials > 1 ? trial : null)),
+        .map((row) => resultColumn(row, row.sides === 2 ? side : null, trial)),
     ),
   );
 }
 
-function resultColumn(row: BatteryTest, side: "left" | "right" | null, trial: number | null): PlannedColumn {
+function resultColumn(row: BatteryTest, side: "left" | "right" | null, attempt: number): PlannedColumn {
   const { test, measure, unit } = row;
   const measureWords = measure === null ? null : lowerFirst(measureOf(measure).label);
+  const trial = row.trials > 1 ? attempt : null;
   const words = [test, measureWords, side, trial].filter((word) => word !== null).join(" ");
   return {
     heading: unit === null ? words : `${words} (${unit})`,
-    ...{ use: side ?? "result", test, measure, unit },
+    ...{ use: side ?? "result", test, measure, unit, attempt },
     format: (unit === null ? undefined : formats[unit]) ?? "General",
     rule: ruleOf(row),
   };

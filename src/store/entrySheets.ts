@@ -10,6 +10,8 @@ const entryColumn = z.object({
   test: z.string(),
   measure: z.string().refine(isMeasureKey).nullable(),
   unit: z.string().nullable(),
+  /** Which trial it is; not there in early workbooks. */
+  attempt: z.number().int().positive().optional(),
 });
 
 const entrySheet = z.object({

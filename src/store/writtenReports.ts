@@ -8,6 +8,8 @@ const writtenReport = z.object({
   sheetId: z.string(),
   /** Headings of our columns as last written, in our order: a coach's own columns are the others. */
   headings: z.array(z.string()),
+  /** Their keys in the report, by which a column is known whose heading has changed; not there in early workbooks. */
+  keys: z.array(z.string()).optional(),
   /** The lines above the table as last written: a line that reads otherwise is the coach's. */
   head: z.array(z.string()),
   /** The rows of notes below the table as last written; null for a row among them that is the coach's. */

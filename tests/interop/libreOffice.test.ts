@@ -24,9 +24,14 @@ function rowsOf(path: string, sheet: number, name: string): string[][] {
   convert(path, asText(sheet), folder);
   const text = readFileSync(path.replace(/\.xlsx$/, `-${name}.csv`), "utf8");
   const rows = text.split("\n").map((line) => line.split(";").map((cell) => cell.replace(/^"(.*)"$/, "$1")));
-  return rows
-    .slice(rows.findIndex(([first]) => first === "Athlete") + 1)
-    .filter(([first]) => first !== undefined && first !== "");
+  return (
+    rows
+      .slice(rows.findIndex(([first]) => first === "Athlete") + 1)
+      // Cautions and the summary stand below; a row of the table has its difference in the fourth column.
+      .filter(
+        ([first = "", , , difference = ""]) => first !== "" && difference !== "" && !Number.isNaN(Number(difference)),
+      )
+  );
 }
 
 /** Percentage difference of the best trials: 100 x (right - left) / larger (Bishop et al. 2018), by hand. */

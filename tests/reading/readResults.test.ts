@@ -225,6 +225,35 @@ describe("readResults on several tests and measures", () => {
     ]);
   });
 
+  it("takes the number of a trial that its column says, also where the column before it is gone", () => {
+    const grid = gridOf([headings, ["A", 150, 152, 149, 155]]);
+    const map = recogniseColumns(grid);
+    const columns = map.columns.map((column) => ({
+      ...column,
+      attempt: column.offset === 0 ? undefined : ((column.offset + 1) % 2) + 1,
+      use: column.offset === 1 ? ("none" as const) : column.use,
+    }));
+    const trials = (of: typeof map) =>
+      readResults(grid, of).results.map(({ side, attempt, value }) => [side, attempt, value]);
+    expect(trials({ ...map, columns })).toEqual([
+      ["left", 2, 152],
+      ["right", 1, 149],
+      ["right", 2, 155],
+    ]);
+  });
+
+  it("goes on counting over rows from the last trial that columns say", () => {
+    const grid = gridOf([
+      ["Athlete", "Leg", "Hop 1 (cm)", "Hop 3 (cm)"],
+      ["A", "left", 150, 152],
+      ["A", "left", 151, 153],
+    ]);
+    const map = recogniseColumns(grid);
+    const columns = map.columns.map((column) => (column.offset === 3 ? { ...column, attempt: 3 } : column));
+    const { results } = readResults(grid, { ...map, columns });
+    expect(results.map(({ attempt }) => attempt)).toEqual([1, 3, 4, 6]);
+  });
+
   it("keeps numbers of an unknown measure apart, and tells once", () => {
     const reading = read(
       gridOf([

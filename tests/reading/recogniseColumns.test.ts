@@ -335,6 +335,16 @@ describe("recogniseColumns(grid) on rows of headings above each other", () => {
     );
   });
 
+  it("carries a group's name up to a column that has a name of its own, unless all its columns have", () => {
+    const first = ["A", 150, 152, 40, 41];
+    expect(
+      series([[null, "Hop", null, null, null], ["Athlete", "Left (cm)", "Right (cm)", "Grip (kg)", "CMJ (cm)"], first]),
+    ).toEqual(["left: Hop||cm", "right: Hop||cm", "result: Grip||kg", "result: CMJ||cm"]);
+    expect(
+      series([[null, "Gym", null, null, null], ["Athlete", "Hop (cm)", "Reach (cm)", "Grip (kg)", "CMJ (cm)"], first]),
+    ).toEqual(["result: Gym Hop||cm", "result: Gym Reach||cm", "result: Gym Grip||kg", "result: Gym CMJ||cm"]);
+  });
+
   it("reads test over side over trial", () => {
     const rows = [
       ["Athlete", "Hop (cm)", null, null, null, "CMJ (cm)", null],

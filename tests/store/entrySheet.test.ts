@@ -1,4 +1,4 @@
-import { planEntrySheet } from "../../src/store/entrySheet";
+import { entryMap, planEntrySheet } from "../../src/store/entrySheet";
 import { batteryTest, squadMember } from "../sheet/storeRows";
 
 const hop = batteryTest("Single-leg hop", {
@@ -72,7 +72,16 @@ describe("planEntrySheet", () => {
     expect(map.columns.map(({ use }) => use)).toEqual(["athlete", "group", "left", "left", "right", "right"]);
     expect(map.columns[3]).toEqual({
       ...{ offset: 3, letters: "D", heading: columns[3]!.heading, use: "left", test: "Single-leg hop" },
-      ...{ measure: null, unit: "cm" },
+      ...{ measure: null, unit: "cm", attempt: 2 },
     });
+  });
+
+  it("keeps a trial's number when the column of the one before it is gone", () => {
+    const { columns } = plan([hop]);
+    const headings = columns
+      .map(({ heading }) => heading)
+      .filter((heading) => heading !== "Single-leg hop left 1 (cm)");
+    const map = entryMap(columns, { headings, firstColumn: 0, date: "2026-08-11" });
+    expect(map.columns.map(({ attempt }) => attempt)).toEqual([undefined, undefined, 2, 1, 2]);
   });
 });

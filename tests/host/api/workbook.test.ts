@@ -98,6 +98,17 @@ describe("what add-ins keep (develop/persisting-add-in-state-and-settings)", () 
 });
 
 describe("notes (excel/excel-add-ins-notes)", () => {
+  test("belong to their sheet, whichever sheet is active", () =>
+    onSheet(opened.host, async (sheet, context) => {
+      const other = context.workbook.worksheets.add("Other");
+      other.notes.add("B2", "Ask her.");
+      other.notes.getItem("B2").content = "Ask her again.";
+      const note = other.notes.getItem("B2").load("content");
+      const here = sheet.notes.getItemOrNullObject("B2").load("isNullObject");
+      await context.sync();
+      expect([note.content, here.isNullObject]).toEqual(["Ask her again.", true]);
+    }));
+
   test("belong to one cell, which has at most one", () =>
     onSheet(opened.host, async (sheet, context) => {
       context.workbook.notes.add("Sheet1!B2", "Typical error of this test.");

@@ -53,7 +53,8 @@ type Stored = { id: string; row: number; col: number; width: number; height: num
 function store(target: Omit<NoteTarget, "noteId">, note: Stored): void {
   target.book.run(SheetUpdateNoteCommand.id, {
     unitId: target.book.id,
-    sheetId: target.sheetId,
+    // Under any other name the command takes the active sheet.
+    subUnitId: target.sheetId,
     row: note.row,
     col: note.col,
     note,
