@@ -302,6 +302,7 @@ export const words = {
       headings: "Its headings were changed, so its columns cannot be told apart any more.",
       totals: "It has a total row. Switch the total row off, or write to a new sheet.",
       below: (cells: string) => `It needs more rows, but below it stands something of yours: ${cells}.`,
+      beside: (cells: string) => `It needs more columns, but there stands something of yours: ${cells}.`,
     },
     unknownState: {
       title: "Nothing was written",
