@@ -100,6 +100,8 @@ export type Answer<Row> = {
   readonly leftOut: readonly CellRemark[];
   /** Results to look at again, each with its reason in words: marked on the coach's sheet if they ask for it. */
   readonly marks?: readonly CellRemark[];
+  /** Whom to test again in what: an entry sheet can be made for it. `test` is a series, perhaps with its side. */
+  readonly testAgain?: readonly { readonly athlete: string; readonly test: string }[];
 };
 
 /** "26 athletes, 52 results of their latest days". */

@@ -86,6 +86,7 @@ export function describe(asked: Asked): Result<Report> {
       leftOut: [...remarks.map(({ cell, why }) => ({ cell, why })), ...answer.leftOut],
     },
     marks: answer.marks ?? [],
+    testAgain: answer.testAgain ?? [],
   });
 }
 
