@@ -94,11 +94,18 @@ export type Answer<Row> = {
   readonly cautions: readonly string[];
   /** The choices made, in a sentence: reduction, formula, noise. */
   readonly method: string;
+  /** What the rows rest on, where it is not all results that were read: how many athletes, and of what how many. */
+  readonly used?: Used;
   /** Results that were read but could not be used, and why. */
   readonly leftOut: readonly CellRemark[];
   /** Results to look at again, each with its reason in words: marked on the coach's sheet if they ask for it. */
   readonly marks?: readonly CellRemark[];
+  /** Whom to test again in what: an entry sheet can be made for it. `test` is a series, perhaps with its side. */
+  readonly testAgain?: readonly { readonly athlete: string; readonly test: string }[];
 };
+
+/** "26 athletes, 52 results of their latest days". */
+export type Used = { readonly athletes: number; readonly count: number; readonly what: string };
 
 /** Stands after the declared columns, before the quiet ones. */
 export type MoreColumn = {

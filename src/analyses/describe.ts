@@ -86,10 +86,12 @@ export function describe(asked: Asked): Result<Report> {
       leftOut: [...remarks.map(({ cell, why }) => ({ cell, why })), ...answer.leftOut],
     },
     marks: answer.marks ?? [],
+    testAgain: answer.testAgain ?? [],
   });
 }
 
-function usedOf(results: readonly TestResult[], { leftOut }: Answer<Record<string, ReportValue>>): string {
+function usedOf(results: readonly TestResult[], { used, leftOut }: Answer<Record<string, ReportValue>>): string {
+  if (used) return `${used.athletes} athletes, ${used.count} ${used.what}`;
   const measured = results.filter((result) => !isDerived(result));
   // Of a derived series alone, its own results are what was used.
   const counted = measured.length > 0 ? measured : results;

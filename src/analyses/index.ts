@@ -4,6 +4,7 @@ import { capacity } from "./capacity/capacity";
 import { change } from "./change/change";
 import { endurance } from "./endurance/endurance";
 import { jumps } from "./jumps/jumps";
+import { loadVelocity } from "./loadVelocity/loadVelocity";
 import { ranking } from "./ranking/ranking";
 import { reliability } from "./reliability/reliability";
 import { retest } from "./retest/retest";
@@ -20,6 +21,7 @@ export const analyses: readonly AnyAnalysis[] = [
   standing,
   ranking,
   strength,
+  loadVelocity,
   jumps,
   sprints,
   endurance,

@@ -4,6 +4,7 @@ import { about as capacity } from "./capacity/about";
 import { about as change } from "./change/about";
 import { about as endurance } from "./endurance/about";
 import { about as jumps } from "./jumps/about";
+import { about as loadVelocity } from "./loadVelocity/about";
 import { about as ranking } from "./ranking/about";
 import { about as reliability } from "./reliability/about";
 import { about as retest } from "./retest/about";
@@ -22,6 +23,7 @@ export const questions: readonly Question[] = [
   { ...standing, load: async () => (await import("./standing/standing")).standing },
   { ...ranking, load: async () => (await import("./ranking/ranking")).ranking },
   { ...strength, load: async () => (await import("./strength/strength")).strength },
+  { ...loadVelocity, load: async () => (await import("./loadVelocity/loadVelocity")).loadVelocity },
   { ...jumps, load: async () => (await import("./jumps/jumps")).jumps },
   { ...sprints, load: async () => (await import("./sprints/sprints")).sprints },
   { ...endurance, load: async () => (await import("./endurance/endurance")).endurance },

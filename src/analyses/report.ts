@@ -18,6 +18,8 @@ export type Report = {
   readonly provenance: Provenance;
   /** Cells of the coach's own sheets that should be looked at again, each with its reason. */
   readonly marks: readonly { readonly cell: string; readonly why: string }[];
+  /** Whom to test again in what. */
+  readonly testAgain: readonly { readonly athlete: string; readonly test: string }[];
 };
 
 export type ReportTable = {

@@ -1,4 +1,5 @@
 import type { TestResult } from "../reading/testResult";
+import type { Used } from "./analysis";
 import { groupBy } from "./groupBy";
 
 /** The days of the results, each once, the earliest first. */
@@ -12,6 +13,19 @@ export function ofLatestDays(results: readonly TestResult[]): TestResult[] {
     return own.filter(({ date }) => date === latest);
   });
 }
+
+/** What an answer from the latest days alone says it used; undefined where there was one day, so that all was used. */
+export const usedOfLatestDays = (results: readonly TestResult[]): Used | undefined => {
+  if (daysOf(results).length < 2) return undefined;
+  const latest = ofLatestDays(results);
+  return { ...countOf(latest), what: `of ${results.length} results, those of each athlete's latest day` };
+};
+
+/** Of how many athletes how many results there are. */
+export const countOf = (results: readonly TestResult[]): Pick<Used, "athletes" | "count"> => ({
+  athletes: new Set(results.map(({ athlete }) => athlete)).size,
+  count: results.length,
+});
 
 /** A sentence for an answer from the latest days alone, where there were earlier ones; else null. */
 export const latestDaysNote = (results: readonly TestResult[]): string | null =>

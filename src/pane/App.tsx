@@ -11,6 +11,9 @@ const QuestionScreen = lazy(() => import("./screens/QuestionScreen"));
 const SetUpScreen = lazy(() => import("./screens/SetUpScreen"));
 const TestDayScreen = lazy(() => import("./screens/TestDayScreen"));
 const KeepScreen = lazy(() => import("./screens/KeepScreen"));
+const PrioritiesScreen = lazy(() => import("./screens/PrioritiesScreen"));
+const PlanScreen = lazy(() => import("./screens/PlanScreen"));
+const DeliverScreen = lazy(() => import("./screens/DeliverScreen"));
 const FunctionsPage = lazy(() => import("./screens/FunctionsPage"));
 
 export function App() {
@@ -39,6 +42,12 @@ function Shown({ screen, go }: { readonly screen: Screen; readonly go: (screen: 
       return <TestDayScreen wished={screen.wished} go={go} />;
     case "keep":
       return <KeepScreen go={go} />;
+    case "priorities":
+      return <PrioritiesScreen go={go} />;
+    case "plan":
+      return <PlanScreen go={go} />;
+    case "deliver":
+      return <DeliverScreen go={go} />;
     case "functions":
       return <FunctionsPage go={go} />;
   }

@@ -1,4 +1,4 @@
-import type { MeasureKey } from "../reading/measures";
+import type { Report } from "../analyses/report";
 
 /** Where in the pane the coach is. */
 export type Screen =
@@ -7,12 +7,12 @@ export type Screen =
   | { readonly kind: "setUp" }
   | { readonly kind: "testDay"; readonly wished?: WishedTests }
   | { readonly kind: "keep" }
+  | { readonly kind: "priorities" }
+  | { readonly kind: "plan" }
+  | { readonly kind: "deliver" }
   | { readonly kind: "functions" };
 
-/** Tests and athletes that an entry sheet is to be made for, where another screen has chosen them already. */
-export type WishedTests = {
-  readonly athletes: readonly string[];
-  readonly tests: readonly { readonly test: string; readonly measure: MeasureKey | null }[];
-};
+/** Whom an entry sheet is to be made for in what, where another screen has found it already. */
+export type WishedTests = Report["testAgain"];
 
 export const home: Screen = { kind: "home" };

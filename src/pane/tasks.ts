@@ -2,7 +2,7 @@ import { questions } from "../analyses/questions";
 import type { Screen } from "./screen";
 import { words } from "./words";
 
-export type Part = "test" | "understand" | "review" | "cells";
+export type Part = "test" | "understand" | "plan" | "review" | "cells";
 
 export type Task = { readonly title: string; readonly question: string; readonly screen: Screen };
 
@@ -23,6 +23,14 @@ export const tasks: readonly { readonly part: Part; readonly list: readonly Task
     ],
   },
   { part: "understand", list: asked("understand") },
+  {
+    part: "plan",
+    list: [
+      { ...words.tasks.priorities, screen: { kind: "priorities" } },
+      { ...words.tasks.plan, screen: { kind: "plan" } },
+      { ...words.tasks.deliver, screen: { kind: "deliver" } },
+    ],
+  },
   { part: "review", list: asked("review") },
   { part: "cells", list: [{ ...words.tasks.functions, screen: { kind: "functions" } }] },
 ];

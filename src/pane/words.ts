@@ -17,6 +17,7 @@ export const words = {
     parts: {
       test: "Test",
       understand: "Understand",
+      plan: "Plan and deliver",
       review: "Was it real? What next?",
       cells: "In your own cells",
     } satisfies Record<Part, string>,
@@ -27,6 +28,15 @@ export const words = {
     setUp: { title: "Squad and tests", question: "Who is in the squad, and what are they tested on?" },
     testDay: { title: "Sheet for a test day", question: "Make a sheet to type or pencil today's results into." },
     keep: { title: "Keep results", question: "Put results into the workbook's own table, each of them once." },
+    priorities: { title: "Priorities", question: "What should each athlete work on first, and why?" },
+    plan: { title: "Plan a block", question: "Which exercises, sets and loads follow from the priorities?" },
+    deliver: { title: "Sessions and diary", question: "Print session sheets, and keep a diary of what was done." },
+    load: { title: "Training load", question: "How much was done week by week, and what has changed?" },
+    outcome: {
+      title: "Who changed, who did the work",
+      question: "Did the block show in the retests, and what comes next?",
+    },
+    pages: { title: "Pages to print", question: "A page for each athlete, and one for the head coach." },
     functions: { title: "Functions", question: "Which TAPELINE functions are there for your own formulas?" },
   },
 
@@ -36,11 +46,27 @@ export const words = {
       text: "Ask a question of any results you select, or set up squad and tests to keep results over the season.",
       press: "Set up squad and tests",
     },
-    fill: { text: "Squad or tests are still empty.", press: "Go to squad and tests" },
-    testDay: (athletes: number, tests: number) => ({
-      text: `${many(athletes, "athlete")} and ${many(tests, "test number")} are set up.`,
+    test: (athletes: number, tests: number) => ({
+      text: `${many(athletes, "athlete")} and ${many(tests, "test number")} are set up. Next come results.`,
       press: "Make a sheet for a test day",
     }),
+    understand: {
+      text: "There are results. Ask them anything below, then decide what to work on.",
+      press: "See priorities",
+    },
+    plan: {
+      text: "The priorities are written. Overrule them where you know better, then plan.",
+      press: "Plan a block",
+    },
+    deliver: (days: number) => ({
+      text: `The block is under way: ${many(days, "day")} left.`,
+      press: "Print sessions, keep the diary",
+    }),
+    review: { text: "The block is over and new results are in.", press: "Was the change real?" },
+    due: (series: string, athletes: number, never: boolean) =>
+      `${series}: ${never ? "not tested yet" : "a retest is due"} for ${many(athletes, "athlete")}.`,
+    moreDue: (count: number) => `And ${many(count, "more test")}.`,
+    noDiary: (days: number) => `No diary entry for ${days} days.`,
   },
 
   takeBack: {
@@ -81,6 +107,7 @@ export const words = {
     noQuality: "Other",
     who: (count: number) => `Who: ${many(count, "athlete")}`,
     noRole: "No role",
+    again: (athletes: number) => `Make a sheet to test ${many(athletes, "athlete")} again`,
     onlyWished: "Only the athletes who are to be tested again.",
     chooseTests: "Choose at least one test",
     make: (sheet: string, athletes: number) => `Make “${sheet}” for ${many(athletes, "athlete")}`,
@@ -108,6 +135,69 @@ export const words = {
       `${fresh.source}: ${fresh.athlete}, ${fresh.test}: ${fresh.value} here, ${standing.value} in the table${standing.source ? ` (from ${standing.source})` : ""}.`,
     clashes: (count: number) =>
       `${many(count, "result")} not kept: the table already holds another value for the same athlete, test and day.`,
+  },
+
+  programme: {
+    noResults: "No results are kept yet",
+    noResultsText: "This rests on the workbook's own table of results.",
+    notWritten: "Nothing was written",
+    written: (sheet: string, rows: number) => `Written: ${sheet}, ${many(rows, "row")}`,
+    coachs: (rows: number) => `${many(rows, "row")} of yours, or changed by you, stayed as they are.`,
+    missing: (count: number) => (count === 1 ? "One thing is missing" : `${count} things are missing`),
+    more: (count: number) => `And ${count} more.`,
+  },
+
+  priorities: {
+    title: (athletes: number) => `Priorities of ${many(athletes, "athlete")}`,
+    all: (athletes: number) => `Show all ${athletes}`,
+    fewer: "Show fewer",
+    most: "At most for each athlete",
+    mostMeaning: "A short list is worked on; a long one is not.",
+    together: "May train together",
+    rule: "The weight of a quality for the role times how far the athlete stands below the squad. Common practice, no source: an aid to a conversation, not a diagnosis.",
+    write: "Write the priorities",
+    overrule: "Overrule there under “Coach's choice” and say why: both stay when the priorities are made anew.",
+  },
+
+  plan: {
+    title: "The block",
+    when: "When",
+    begins: "First day",
+    exercises: (count: number) => `${many(count, "exercise")} to choose from`,
+    ownExercises: "From the table “Exercises” of this workbook.",
+    readyExercises: "Ready-made ones. Put them into the workbook to change them.",
+    makeExercises: "Put them into the workbook",
+    noPriorities: "Priorities first",
+    noPrioritiesText: "A block is planned from the priorities in this workbook, with what you have decided otherwise.",
+    caution:
+      "A plan to start from: see every athlete lift before you load. Loads come from estimates, not from maxima; minors get basic exercises and keep three repetitions in reserve. After an injury the clinician in charge decides.",
+    write: (rows: number, athletes: number) => `Write the plan: ${many(rows, "row")} for ${many(athletes, "athlete")}`,
+  },
+
+  deliver: {
+    diary: "Diary",
+    entries: (count: number) =>
+      count === 0
+        ? "There is nothing in the diary yet."
+        : `${many(count, "entry").replace("entrys", "entries")} so far.`,
+    noDiary: "A table with one row per athlete and session: minutes, rating, throws, jumps.",
+    makeDiary: "Put a diary into the workbook",
+    noPlan: "There is no plan to print yet",
+    sheets: "Session sheets",
+    session: "Which session",
+    sessionOf: (key: string) => `Week ${key.split(".")[0]}, session ${key.split(".")[1]}`,
+    layout: "Laid out",
+    perAthlete: "A page for each athlete",
+    perGroup: "One list for the group",
+    group: "Squad",
+    print: (pages: number) => `Make ${many(pages, "page")} to print`,
+  },
+
+  pages: {
+    written: (written: number, wished: number) =>
+      written === wished ? `${many(written, "page")} made` : `Stopped after ${written} of ${many(wished, "page")}`,
+    progress: (done: number, of: number) => `${done} of ${many(of, "page")}`,
+    stop: "Stop",
   },
 
   origin: {
@@ -214,6 +304,7 @@ export const words = {
       headings: "Its headings were changed, so its columns cannot be told apart any more.",
       totals: "It has a total row. Switch the total row off, or write to a new sheet.",
       below: (cells: string) => `It needs more rows, but below it stands something of yours: ${cells}.`,
+      beside: (cells: string) => `It needs more columns, but there stands something of yours: ${cells}.`,
     },
     unknownState: {
       title: "Nothing was written",

@@ -95,12 +95,12 @@ function rowOf(
 
 function effort(
   { athlete, maxima }: Planned,
-  { loadFrom, percentOfMaximum, exercise }: Exercise,
+  { loadFrom, percentOfMaximum, exercise, dose }: Exercise,
   { amount, reserve }: Prescription,
   barAndPlates: BarAndPlates,
   missing: Set<string>,
 ): { readonly load: number | null; readonly intensity: string } {
-  if (reserve === null) return { load: null, intensity: "as fast and clean as you can" };
+  if (reserve === null) return { load: null, intensity: effortWords[dose] };
   const inReserve = `leave ${reserve} in reserve`;
   if (loadFrom === null || percentOfMaximum === null) return { load: null, intensity: inReserve };
   const maximum = maxima.get(loadFrom);
@@ -115,6 +115,15 @@ function effort(
   }
   return { load: reckoned.load, intensity: `${Math.round(reckoned.percent)} %, ${inReserve}` };
 }
+
+/** How hard, where no repetitions are left in reserve. */
+const effortWords = {
+  repetitions: "clean, never to failure",
+  seconds: "hold your form; stop when it goes",
+  contacts: "every one at full effort, and clean",
+  metres: "full speed, full rest",
+  minutes: "hard but even",
+} as const;
 
 const doseWords = { repetitions: "", seconds: " s", contacts: " contacts", metres: " m", minutes: " min" } as const;
 

@@ -110,6 +110,7 @@ export function fillTable(report: Report, head: readonly string[], created: Crea
     tableId: table.id,
     sheetId: sheet.id,
     headings: columns.map((one) => one.heading),
+    keys: columns.map((one) => one.key),
     head: [...head],
     foot: rememberedFoot(foot),
     chart,

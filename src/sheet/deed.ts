@@ -35,12 +35,14 @@ export type Restoration =
       /** The rectangle we left it with: one of another size is the coach's doing. Unchecked without. */
       readonly written?: string;
     }
-  /** The series of a chart, in their order, point again to the cells they pointed to. */
+  /** The series of a chart, in their order, point again to the cells they pointed to; it moves back if it was moved. */
   | {
       readonly kind: "restoreChart";
       readonly sheetId: string;
       readonly chart: string;
       readonly series: readonly { readonly values: string; readonly categories: string }[];
+      /** Points from the left edge of the sheet, where we moved it. */
+      readonly left?: number;
       readonly anchor?: Anchor;
     }
   /** A cell gets back its note; null where it had none. */

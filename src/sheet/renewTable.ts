@@ -4,10 +4,10 @@ import type { WrittenReport } from "../store/writtenReports";
 import { type BeforeImage, restoreCells } from "./beforeImage";
 import type { Restoration } from "./deed";
 import { type FootRow, findFoot, layFoot, ownFootRows, rememberedFoot } from "./foot";
-import { type Conflict, planUpdate, type StandingTable, type Update } from "./planUpdate";
+import { type Conflict, newColumnCount, planUpdate, type StandingTable, type Update } from "./planUpdate";
 import { chartRows, renewChart } from "./reportChart";
 import { footLines, headLines } from "./reportLines";
-import { writeCells, writeLines } from "./tableCells";
+import { writeCells, writeColumn, writeLines } from "./tableCells";
 import { look, styleColumn, styleFootRow } from "./tableLook";
 
 /** A table of ours with its sheet, as read before it is renewed. */
@@ -23,15 +23,28 @@ export type StandingPlace = {
   readonly footStart: number | null;
   /** Rows below the table that hold our notes as we wrote them. */
   readonly footRows: ReadonlySet<number>;
-  readonly chart: { readonly drawn: Excel.Chart; readonly seriesCount: number } | null;
+  readonly chart: { readonly drawn: Excel.Chart; readonly seriesCount: number; readonly left: number } | null;
   readonly image: BeforeImage;
   /** Look of the rows below the table, within its columns. */
   readonly looks: readonly (readonly Excel.CellProperties[])[];
+  /** Look of the columns beside the table that it is to get, from its headings down. */
+  readonly looksBeside: readonly (readonly Excel.CellProperties[])[];
+  /** Width of the sheet's columns in points, from A to the last that the table is to get. */
+  readonly columnWidths: readonly number[];
 };
 
 /** What of the look we change in rows that were not the table's before. */
 const changedLook = {
   format: { font: { bold: true, color: true }, horizontalAlignment: true, indentLevel: true },
+} as const satisfies Excel.CellPropertiesLoadOptions;
+
+/** The same of columns that were not the table's before: they get headings. */
+const changedLookBeside = {
+  format: {
+    ...changedLook.format,
+    wrapText: true,
+    verticalAlignment: true,
+  },
 } as const satisfies Excel.CellPropertiesLoadOptions;
 
 /** Reads how a table of ours stands now, in one round trip. */
@@ -55,15 +68,29 @@ export async function readStanding(
     spareRows;
   const below = area.getLastRow().getOffsetRange(1, 0).getResizedRange(reach, 0);
   const looks = below.getCellProperties(changedLook);
-  const block = sheet.getRange("A1").getBoundingRect(below);
+  const newColumns = newColumnCount(report, last);
+  const beside =
+    newColumns > 0
+      ? area
+          .getLastColumn()
+          .getOffsetRange(0, 1)
+          .getResizedRange(reach, newColumns - 1)
+      : null;
+  const looksBeside = beside?.getCellProperties(changedLookBeside);
+  const rules = Array.from({ length: newColumns }, (_, column) =>
+    beside!.getCell(0, column).format.borders.getItem("EdgeBottom").load("style,weight,color"),
+  );
+  const block = sheet.getRange("A1").getBoundingRect(beside ?? below);
   block.load("formulas,values,numberFormat");
+  const widths = block.getColumnProperties({ format: { columnWidth: true } });
   const drawn = sheet.charts.getItemOrNullObject(last.chart ?? "");
-  drawn.load("name,series/count");
+  drawn.load("name,left,series/count");
   await context.sync();
 
   const { rowIndex, columnIndex, rowCount, columnCount } = area;
   const { formulas, values, numberFormat } = block;
-  const cells = (row: number): unknown[] => formulas[row]!.slice(columnIndex, columnIndex + columnCount);
+  const columnEnd = columnIndex + columnCount;
+  const cells = (row: number): unknown[] => formulas[row]!.slice(columnIndex, columnEnd);
   const rows = (from: number, to: number) =>
     Array.from({ length: Math.max(to - from, 0) }, (_, offset) => cells(from + offset));
   const end = rowIndex + rowCount;
@@ -80,12 +107,13 @@ export async function readStanding(
       body: rows(rowIndex + 1, end),
       hasTotals: table.showTotals,
       below: rows(end, formulas.length).map((row, index) => (footRows.has(index) ? ["", ...row.slice(1)] : row)),
+      beside: formulas.slice(rowIndex).map((row) => row.slice(columnEnd, columnEnd + newColumns)),
     },
     above: Array.from({ length: rowIndex }, (_, row) => String(cells(row)[0])),
     below: belowFirst,
     footStart,
     footRows,
-    chart: drawn.isNullObject ? null : { drawn, seriesCount: drawn.series.count },
+    chart: drawn.isNullObject ? null : { drawn, seriesCount: drawn.series.count, left: drawn.left },
     image: {
       sheetId: sheet.id,
       anchor: { tableId: table.id, row: rowIndex, column: columnIndex },
@@ -96,8 +124,19 @@ export async function readStanding(
       numberFormat,
     },
     looks: looks.value,
+    looksBeside: (looksBeside?.value ?? []).map((row, r) => (r === 0 ? row.map(withRule(rules)) : row)),
+    columnWidths: widths.value.map(({ format }) => format?.columnWidth ?? 0),
   };
 }
+
+/** The look of a cell with the line below it, which headings get; a weight or a colour beside "no line" would draw one. */
+const withRule =
+  (rules: readonly Excel.RangeBorder[]) =>
+  (look: Excel.CellProperties, column: number): Excel.CellProperties => {
+    const { style, weight, color } = rules[column]!;
+    const bottom = style === "None" ? { style } : { style, weight, color };
+    return { ...look, format: { ...look.format, borders: { bottom } } };
+  };
 
 /** Rows a coach may have put between the table and our notes. */
 const spareRows = 50;
@@ -119,13 +158,14 @@ export function renewTable(report: Report, place: StandingPlace, last: WrittenRe
   if (plan.kind === "conflict") return plan;
   const head = headLines(report, last.head.length);
   const foot = planFoot(report, place, last, plan);
-  const width = standing.headings.length;
+  const columns = [...report.table.columns, ...plan.emptied];
   return {
     kind: "renewal",
-    address: areaAddress(standing.headerRow, standing.firstColumn, plan.rowCount + 1, width),
+    address: areaAddress(standing.headerRow, standing.firstColumn, plan.rowCount + 1, plan.width),
     written: {
       ...last,
-      headings: report.table.columns.map((column) => column.heading),
+      headings: columns.map(({ heading }) => heading),
+      keys: columns.map(({ key }) => key),
       head,
       foot: rememberedFoot(foot.rows),
     },
@@ -142,10 +182,13 @@ export function renewTable(report: Report, place: StandingPlace, last: WrittenRe
   };
 }
 
-function resize({ sheet, table, standing }: StandingPlace, { rowCount }: Update): void {
-  const { headerRow, firstColumn, headings, body } = standing;
-  if (rowCount === body.length) return;
-  table.resize(sheet.getRangeByIndexes(headerRow, firstColumn, Math.max(rowCount, 1) + 1, headings.length));
+const isResized = ({ headings, body }: StandingTable, { rowCount, width }: Update): boolean =>
+  rowCount !== body.length || width !== headings.length;
+
+function resize({ sheet, table, standing }: StandingPlace, plan: Update): void {
+  if (!isResized(standing, plan)) return;
+  const { headerRow, firstColumn } = standing;
+  table.resize(sheet.getRangeByIndexes(headerRow, firstColumn, Math.max(plan.rowCount, 1) + 1, plan.width));
 }
 
 /** Our columns, cell by cell; the look of rows that were there is the coach's, new ones get ours. */
@@ -160,10 +203,19 @@ function writeColumns({ table }: Report, { sheet, standing }: StandingPlace, pla
   plan.columns.forEach(({ index, values }, column) => {
     const definition = table.columns[column]!;
     const at = (row: number, count: number) => sheet.getRangeByIndexes(row, firstColumn + index, count, 1);
+    if (index >= headings.length) {
+      const contents = values.slice(0, plan.rowCount);
+      writeColumn(at(headerRow, 1), table, column, contents.length === 0 ? [null] : contents);
+      return;
+    }
     if (headings[index] !== definition.heading) at(headerRow, 1).values = [[definition.heading]];
     if (growth > 0) styleColumn(at(headerRow + 1 + body.length, growth), definition, column === 0);
     if (values.length > 0) writeCells(at(headerRow + 1, values.length), definition.format, values);
   });
+  for (const { index } of plan.emptied) {
+    const cells = sheet.getRangeByIndexes(headerRow + 1, firstColumn + index, body.length, 1);
+    if (body.length > 0) cells.values = body.map(() => [""]);
+  }
 }
 
 /** Lines above the table that still read as we wrote them; the others are the coach's and stay. */
@@ -201,8 +253,10 @@ function writeFoot({ sheet, standing }: StandingPlace, { rows, vacated }: FootPl
   }
 }
 
-function pointChart({ chart, table }: Report, { sheet, standing, chart: drawn }: StandingPlace, plan: Update): void {
+function pointChart({ chart, table }: Report, place: StandingPlace, plan: Update): void {
+  const { sheet, standing, chart: drawn } = place;
   if (!drawn || !chart) return;
+  const left = movedChart(place, plan);
   const cells = (key: string) => {
     const column = table.columns.findIndex((one) => one.key === key);
     return sheet.getRangeByIndexes(
@@ -213,6 +267,16 @@ function pointChart({ chart, table }: Report, { sheet, standing, chart: drawn }:
     );
   };
   renewChart(drawn.drawn, chart, cells, drawn.seriesCount);
+  if (left !== null) drawn.drawn.left = left;
+}
+
+/** Where a chart that stands beside the table must move, so that new columns do not come to lie under it; else null. */
+function movedChart({ standing, chart, columnWidths }: StandingPlace, { width }: Update): number | null {
+  const edgeAfter = (count: number) =>
+    columnWidths.slice(0, standing.firstColumn + count).reduce((sum, points) => sum + points, 0);
+  const before = edgeAfter(standing.headings.length);
+  if (chart === null || width === standing.headings.length || chart.left < before) return null;
+  return chart.left + edgeAfter(width) - before;
 }
 
 /** What puts back everything that the renewal writes, and nothing else. */
@@ -223,7 +287,7 @@ function restorations(
   plan: Update,
   foot: FootPlan,
 ): Restoration[] {
-  const { table, standing, image, looks, chart } = place;
+  const { table, standing, image, looks, looksBeside, chart } = place;
   const { headerRow, firstColumn, headings, body } = standing;
   const { sheetId, anchor } = image;
   const width = headings.length;
@@ -231,16 +295,31 @@ function restorations(
   const growth = Math.max(plan.rowCount - body.length, 0);
   const steps: Restoration[] = [];
 
-  if (plan.rowCount !== body.length) {
+  if (isResized(standing, plan)) {
     steps.push({
       kind: "resizeTable",
       tableId: table.id,
       sheetId,
       address: areaAddress(headerRow, firstColumn, body.length + 1, width),
-      written: areaAddress(headerRow, firstColumn, Math.max(plan.rowCount, 1) + 1, width),
+      written: areaAddress(headerRow, firstColumn, Math.max(plan.rowCount, 1) + 1, plan.width),
     });
   }
+  if (plan.width > width) {
+    const rowCount = Math.max(plan.rowCount, 1) + 1;
+    steps.push({
+      kind: "restoreLook",
+      sheetId,
+      anchor,
+      address: areaAddress(headerRow, firstColumn + width, rowCount, plan.width - width),
+      looks: looksBeside.slice(0, rowCount) as Excel.SettableCellProperties[][],
+    });
+    steps.push(restoreCells(image, headerRow, firstColumn + width, rowCount, plan.width - width));
+  }
+  for (const { index } of plan.emptied) {
+    if (body.length > 0) steps.push(restoreCells(image, headerRow + 1, firstColumn + index, body.length, 1));
+  }
   plan.columns.forEach(({ index }, column) => {
+    if (index >= width) return;
     const at = firstColumn + index;
     if (headings[index] !== report.table.columns[column]!.heading) {
       steps.push(restoreCells(image, headerRow, at, 1, 1));
@@ -279,6 +358,7 @@ function restorations(
       anchor,
       chart: last.chart,
       series: series.map(({ column }) => ({ values: cells(column), categories: cells(categories) })),
+      ...(movedChart(place, plan) === null ? {} : { left: chart.left }),
     });
   }
   return steps;

@@ -200,6 +200,7 @@ function readChart(step: Step<"restoreChart">, present: Present): Standing {
     gone: () => (chart.isNullObject ? ["chart"] : []),
     restore: () => {
       if (chart.isNullObject) return;
+      if (step.left !== undefined) chart.left = step.left;
       step.series.slice(0, chart.series.count).forEach(({ values, categories }, index) => {
         const series = chart.series.getItemAt(index);
         const [shown, named] = [cells(values), cells(categories)];

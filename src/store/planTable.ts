@@ -50,16 +50,16 @@ export const planTable: StoreTable<PlanRow> = {
   title: "Plan of the block",
   use: "One row per athlete, session and exercise. Change what you like: a row you have changed stays as it is when the block is planned anew.",
   columns: {
-    week: { ...count(1, 52), heading: "Week", meaning: "Week of the block.", width: 7 },
+    week: { ...count(1, 52), heading: "Week", meaning: "Week of the block.", width: 9 },
     begins: { ...date, heading: "Begins", meaning: "Day on which the week begins.", width: 12 },
-    session: { ...count(1, 14), heading: "Session", meaning: "Session of the week.", width: 9 },
+    session: { ...count(1, 14), heading: "Session", meaning: "Session of the week.", width: 12 },
     athlete: { ...name, heading: "Athlete", meaning: "Name as in the squad.", width: 24 },
     exercise: { ...name, heading: "Exercise", meaning: "As in the table of exercises.", width: 30 },
     sets: {
       ...number("0", 0, 50, { whole: true }),
       heading: "Sets",
       meaning: "Number of sets; 0 leaves it out.",
-      width: 7,
+      width: 9,
     },
     repetitions: { ...text, heading: "Repetitions", meaning: "Amount of each set, with its unit.", width: 24 },
     intensity: {

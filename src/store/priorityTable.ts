@@ -49,7 +49,7 @@ export const prioritiesTable: StoreTable<PriorityRow> = {
   use: "What to work on first, by the rule. Overrule under “Coach's choice” (another quality, or none) and say why: both stay when priorities are made anew.",
   columns: {
     athlete: { ...name, heading: "Athlete", meaning: "Name as in the squad.", width: 24 },
-    rank: { ...count(1, 20), heading: "Rank", meaning: "1 is the most urgent.", width: 7 },
+    rank: { ...count(1, 20), heading: "Rank", meaning: "1 is the most urgent.", width: 9 },
     quality: { ...name, heading: "Quality", meaning: "The physical quality to work on, by the rule.", width: 20 },
     why: { ...text, heading: "Why", meaning: "The reason, with the numbers behind it.", width: 60 },
     choice: {

@@ -48,7 +48,7 @@ export const squadTable: StoreTable<SquadMember> = {
       heading: "Dominant side",
       meaning: "Left or right: the throwing arm or the leg of choice, as it matters in your sport.",
       format: "@",
-      width: 11,
+      width: 14,
       choices: ["left", "right"],
       cell: sideWord(),
     },

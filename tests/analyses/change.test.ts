@@ -45,7 +45,7 @@ describe("change", () => {
     let count = 0;
     for (let seed = 1; seed <= 60; seed++) {
       const { rows, method } = answer(squad(seed));
-      expect(method).toContain("from the first two sessions within a fortnight");
+      expect(method).toContain("from two earlier sessions within a fortnight");
       for (const { athlete, low, high } of rows) {
         const truth = Number(athlete.slice(1)) < 13 ? 12 : 0;
         if (low! <= truth && truth <= high!) held++;
@@ -67,6 +67,32 @@ describe("change", () => {
       better: null,
       verdict: expect.stringMatching(/^Cannot tell/),
     });
+  });
+
+  it("takes no noise from the sessions compared where there are others, and says so where there are none", () => {
+    const days = ["2026-08-20", "2026-08-27", "2026-10-22", "2026-10-29"];
+    const results = (of: readonly string[], shift: number) =>
+      [0, 1, 2, 3, 4, 5].flatMap((athlete) =>
+        of.map((date, session) =>
+          testResult({
+            athlete: `A${athlete}`,
+            date,
+            // Half of them change by 20 from the third day to the fourth; else all vary by 1.
+            value:
+              100 + 10 * athlete + ((athlete + session) % 2) + (session === of.length - 1 && athlete < 3 ? shift : 0),
+          }),
+        ),
+      );
+    const quiet = answer(results(days, 0));
+    const changed = answer(results(days, 20));
+    expect(changed.method).toContain("two earlier sessions");
+    const width = ({ rows }: typeof changed) => rowOf(rows, "A0").high! - rowOf(rows, "A0").low!;
+    expect(width(changed)).toBeCloseTo(width(quiet), 9);
+
+    const alone = answer(results(days.slice(2), 20));
+    expect(alone.method).toContain("the two sessions compared");
+    expect(alone.cautions.join(" ")).toContain("from the very sessions that are compared");
+    expect(width(alone)).toBeGreaterThan(width(changed));
   });
 
   it("calls a shorter time an improvement, and compares with the first session where asked", () => {

@@ -95,6 +95,16 @@ describe("an answer about a computed series", () => {
     ]);
   });
 
+  it("says how much of it was used, where that is not all", () => {
+    const days = ["2026-08-20", "2026-10-29"].flatMap((date) => results.map((result) => ({ ...result, date })));
+    const used = (id: string, test: string) => unwrap(ask(id, test, days)).provenance.used;
+    expect(used("standing", "Squat, estimated maximum")).toBe(
+      "4 athletes, 4 of 8 results, those of the days that count",
+    );
+    expect(used("asymmetry", "Hop")).toBe("4 athletes, 8 of 16 results, those of each athlete's latest day");
+    expect(used("strength", "")).toBe("4 athletes, 4 of 8 sets, those of the latest day");
+  });
+
   it("is refused in words where nothing has sides, or nothing compares", () => {
     const oneSided = results.filter(({ test }) => test === "Drop jump");
     expect(ask("asymmetry", "", oneSided)).toMatchObject({ ok: false, reasons: [{ code: "noSides" }] });

@@ -1,13 +1,19 @@
 import { act, cleanup, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { questions } from "../../src/analyses/questions";
+import { today } from "../../src/analyses/today";
 import { Home } from "../../src/pane/screens/Home";
 import { words } from "../../src/pane/words";
 import { readBackground } from "../../src/sheet/readBackground";
+import { readKeptResults } from "../../src/sheet/readKeptResults";
+import { type ProgrammeReading, readProgramme } from "../../src/sheet/readProgramme";
+import type { KeptResult } from "../../src/store/keptResults";
 import { batteryTest, squadMember } from "../sheet/storeRows";
 import { showInWorkbook, tellEdit, watchedByHand, workbookHolds } from "./shownIn";
 
 jest.mock("../../src/sheet/readBackground");
+jest.mock("../../src/sheet/readKeptResults");
+jest.mock("../../src/sheet/readProgramme");
 jest.mock("../../src/sheet/watchWorkbook");
 jest.mock("../../src/sheet/takeBack");
 
@@ -17,6 +23,20 @@ beforeEach(() => {
   go.mockReset();
   watchedByHand();
   workbookHolds({}, []);
+  keeps([]);
+});
+
+const noProgramme = { exercises: [], priorities: [], plan: [], diary: [], remarks: [], present: new Set<never>() };
+
+/** What the workbook's table of results and its programme hold. */
+function keeps(results: readonly KeptResult[], programme: Partial<ProgrammeReading> = {}): void {
+  const standing = results.map((result, offset) => ({ ...result, cell: `Results!G${offset + 5}`, offset }));
+  jest.mocked(readKeptResults).mockResolvedValue({ results: standing, remarks: [] });
+  jest.mocked(readProgramme).mockResolvedValue({ ...noProgramme, ...programme });
+}
+
+const hop = (athlete: string, date: string): KeptResult => ({
+  ...{ date, athlete, test: "Hop", measure: null, side: null, trial: 1, value: 150, unit: "cm", source: null },
 });
 afterEach(cleanup);
 
@@ -68,7 +88,7 @@ describe("the next step", () => {
   it.each([
     ["nothing is set up", {}, [], words.next.setUp.press, "setUp"],
     ["the squad has no tests", { squad: [squadMember("Ane Berg")] }, ["squad"], words.next.setUp.press, "setUp"],
-    ["the tables are empty", {}, ["squad", "battery"], words.next.fill.press, "setUp"],
+    ["the tables are empty", {}, ["squad", "battery"], words.next.setUp.press, "setUp"],
   ] as const)("is to set up where %s", async (_, background, present, press, kind) => {
     workbookHolds(background, present);
     showInWorkbook(<Home go={go} />);
@@ -89,5 +109,31 @@ describe("the next step", () => {
     });
     await userEvent.click(within(await step()).getByRole("button"));
     expect(go).toHaveBeenCalledWith(expect.objectContaining({ kind: "testDay" }));
+  });
+
+  const setUp = () =>
+    workbookHolds({ squad: [squadMember("Ane Berg")], battery: [{ ...batteryTest("Hop"), retestAfterWeeks: 8 }] }, [
+      "squad",
+      "battery",
+      "results",
+    ]);
+  const priority = { athlete: "Ane Berg", rank: 1, quality: "Speed", why: "x", choice: null, reason: null };
+
+  it.each([
+    ["priorities once there are results", {}, "priorities"],
+    ["the plan once there are priorities", { priorities: [{ ...priority, asProposed: null }] }, "plan"],
+  ] as const)("is %s", async (_, programme, kind) => {
+    setUp();
+    keeps([hop("Ane Berg", today())], programme);
+    showInWorkbook(<Home go={go} />);
+    await userEvent.click(within(await step()).getByRole("button"));
+    expect(go).toHaveBeenCalledWith(expect.objectContaining({ kind }));
+  });
+
+  it("names what is due", async () => {
+    setUp();
+    keeps([hop("Ane Berg", "2020-01-01")]);
+    showInWorkbook(<Home go={go} />);
+    expect((await step()).textContent).toContain("Hop: a retest is due for 1 athlete.");
   });
 });

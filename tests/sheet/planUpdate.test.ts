@@ -17,6 +17,7 @@ const standing = (body: readonly (readonly unknown[])[], more: Partial<StandingT
   body,
   hasTotals: false,
   below: [],
+  beside: [],
   ...more,
 });
 
@@ -108,6 +109,70 @@ describe("planUpdate(report, standing, last)", () => {
       ["", "mine", ""],
     ];
     expect(planned(report, standing([["A", 0, ""]], { below }), last).rowCount).toBe(3);
+  });
+
+  describe("whose columns come and go", () => {
+    const keys = ["athlete", "value", "verdict"];
+    const day = { key: "day", heading: "Day", meaning: "When." };
+    const { table } = report;
+    /** The columns of the report with the one for the day before the verdict, and without the value. */
+    const other = {
+      ...report,
+      table: {
+        ...table,
+        columns: [table.columns[0]!, day, table.columns[2]!],
+        rows: table.rows.map(([athlete, , verdict]) => [athlete!, "d", verdict!]),
+      },
+    };
+    const body = [["A", 9, "old"]];
+    const beside = [[""], [""], [""], [""], ["mine, further down"]];
+
+    it("puts a new column after the last, and empties one that is no longer given", () => {
+      const plan = planned(other, standing(body, { beside }), { ...last, keys });
+      expect(plan.width).toBe(4);
+      expect(plan.columns.map(({ index }) => index)).toEqual([0, 3, 2]);
+      expect(plan.columns[1]!.values).toEqual(["d", "d", "d"]);
+      expect(plan.emptied).toEqual([{ index: 1, heading: "Value (cm)", key: "value" }]);
+    });
+
+    it("keeps a coach's own column where it is, and fills an emptied one again", () => {
+      const headings = ["Athlete", "Value (cm)", "Verdict", "My note", "Day"];
+      const remembered = { ...last, headings: ["Athlete", "Day", "Verdict", "Value (cm)"] };
+      const plan = planned(report, standing([["A", "", "x", "mine", "d"]], { headings }), {
+        ...remembered,
+        keys: ["athlete", "day", "verdict", "value"],
+      });
+      expect(plan.width).toBe(5);
+      expect(plan.columns.map(({ index }) => index)).toEqual([0, 1, 2]);
+      expect(plan.emptied).toEqual([{ index: 4, heading: "Day", key: "day" }]);
+    });
+
+    it("knows a column by its key where the heading has another unit now", () => {
+      const metres = {
+        ...table,
+        columns: table.columns.map((one) => (one.key === "value" ? { ...one, heading: "Value (m)" } : one)),
+      };
+      const plan = planned({ ...report, table: metres }, standing(body), { ...last, keys });
+      expect([plan.width, plan.emptied, plan.columns[1]!.index]).toEqual([3, [], 1]);
+    });
+
+    it("knows a table of an early version by headings", () => {
+      const wider = { ...table, columns: [...table.columns, day], rows: table.rows.map((row) => [...row, "d"]) };
+      const plan = planned({ ...report, table: wider }, standing(body, { beside }), last);
+      expect(plan.columns.map(({ index }) => index)).toEqual([0, 1, 2, 3]);
+    });
+
+    it("refuses to grow over a coach's cells beside it, or to give a heading twice, and names the cell", () => {
+      const written = { ...last, keys };
+      const full = [[""], [""], ["mine"], [""]];
+      expect(planUpdate(other, standing(body, { beside: full }), written)).toEqual({
+        ...{ kind: "conflict", reason: "beside", address: "D8" },
+      });
+      const headings = ["day", ...last.headings];
+      expect(planUpdate(other, standing([["mine", ...body[0]!]], { headings }), written)).toMatchObject({
+        ...{ reason: "beside", address: "A6" },
+      });
+    });
   });
 
   it("refuses a table whose headings were changed or that has a total row", () => {

@@ -25,6 +25,7 @@ export const reportOf = (rows: readonly (readonly ReportValue[])[], more: Partia
   },
   cautions: ["Mind this."],
   marks: [],
+  testAgain: [],
   provenance: {
     source: "Test!A1:B3",
     date: "2026-08-11",

@@ -40,12 +40,24 @@ const more = reportOf(
   { summary: ["One.", "Two."], provenance: { ...first.provenance, leftOut } },
 );
 const fewer = reportOf([["B", 161, "y"]], { cautions: [] });
+/** One column more between ours, and none for the verdict. */
+const otherColumns = (of: typeof first): typeof first => ({
+  ...of,
+  table: {
+    ...of.table,
+    columns: [...of.table.columns.slice(0, 1), { key: "day", heading: "Day", meaning: "When." }, of.table.columns[1]!],
+    rows: of.table.rows.map(([athlete, value]) => [athlete!, "=1", value!]),
+  },
+});
 
 /** What a coach has done to the first table, by name; then the table is renewed. */
 const situations: Record<string, { readonly prepare?: () => Promise<unknown>; readonly next: typeof first }> = {
   "a table with more rows": { next: more },
   "a table with fewer rows": { next: fewer },
   "a table of the same rows": { next: first },
+  "a table with other columns": { next: otherColumns(more) },
+  "a table with other columns and fewer rows": { next: otherColumns(fewer) },
+  "a table with other columns and a coach's own": { prepare: addOwnColumn, next: otherColumns(more) },
   "a table with a coach's own column": { prepare: addOwnColumn, next: more },
   "a table a coach has sorted": {
     prepare: () =>
@@ -118,7 +130,7 @@ describe("takeBack(deed)", () => {
     await prepare?.();
     const before = await workbookImage(host);
     const deed = await deedOf(writeReport(next, "key"));
-    expect(deed.what).toMatch(/^Renewed Sample!A\d+:[CD]\d+$/);
+    expect(deed.what).toMatch(/^Renewed Sample!A\d+:[C-E]\d+$/);
     if (next !== first) expect(await workbookImage(host)).not.toBe(before);
     const syncs = host.syncs;
     expect(await takeBack(JSON.parse(JSON.stringify(deed)))).toEqual({ kind: "takenBack", gone: [] });

@@ -111,6 +111,49 @@ describe("writeReport(report, key) a second time", () => {
     expect((await valuesAt("Sample", `A${header + 2}:C${header + 2}`)).flat()).toEqual(["", "", ""]);
   });
 
+  it("takes new columns in beside the last and empties those no longer given; they come back where they were", async () => {
+    await writeReport(report, "key");
+    const chartLeft = () =>
+      Excel.run(async (context) => {
+        const chart = context.workbook.worksheets.getItem("Sample").charts.getItemAt(0).load("left");
+        await context.sync();
+        return chart.left;
+      });
+    const before = await chartLeft();
+    const { table } = report;
+    const day = { key: "day", heading: "Day", meaning: "When." };
+    const [athlete, value] = [table.columns[0]!, table.columns[1]!];
+    const rows = [
+      ["A", "Mon", 151],
+      ["B", "Tue", 161],
+    ];
+    const syncs = host.syncs;
+    await writeReport({ ...report, table: { ...table, columns: [athlete, day, value], rows } }, "key");
+    expect(host.syncs - syncs).toBeLessThanOrEqual(3);
+    const cells = () => valuesAt("Sample", `A${header}:D${header + 2}`);
+    expect(await cells()).toEqual([
+      ["Athlete", "Value (cm)", "Verdict", "Day"],
+      ["A", 151, "", "Mon"],
+      ["B", 161, "", "Tue"],
+    ]);
+    expect(await tablesOn("Sample")).toEqual([`Tapeline_Sample A${header}:D${header + 2}`]);
+    expect(await chartLeft()).toBeGreaterThan(before);
+
+    await writeReport(report, "key");
+    expect(await cells()).toEqual([
+      ["Athlete", "Value (cm)", "Verdict", "Day"],
+      ["A", 150.25, "x", ""],
+      ["B", 160, "y", ""],
+    ]);
+    await host.type(`Sample!E${header + 1}`, "mine");
+    const more = { ...table, columns: [...table.columns, { ...day, key: "role", heading: "Role" }] };
+    expect(
+      await writeReport({ ...report, table: { ...more, rows: table.rows.map((row) => [...row, "r"]) } }, "key"),
+    ).toMatchObject({
+      ...{ kind: "conflict", reason: "beside", address: `E${header + 1}` },
+    });
+  });
+
   it("gives another key a sheet of its own", async () => {
     await writeReport(report, "key");
     expect(await writeReport(report, "other")).toMatchObject({ sheet: "Sample 2", updated: false });

@@ -10,7 +10,7 @@ import { reduceTrials } from "../../engine/trials/reduceTrials";
 import type { TestResult } from "../../reading/testResult";
 import type { Background } from "../../store/background";
 import type { Answer } from "../analysis";
-import { latestDaysNote, ofLatestDays } from "../sessions";
+import { latestDaysNote, ofLatestDays, usedOfLatestDays } from "../sessions";
 import { assumedDirection, factsOf, type TestFacts } from "../testFacts";
 import type { AsymmetryChoices, AsymmetryRow, AsymmetrySettings } from "./asymmetry";
 import * as words from "./words";
@@ -31,12 +31,14 @@ export function compute(
   const choices: AsymmetryChoices = { ...settings, direction: facts.direction, reduction: facts.reduction };
   const group = valueOr(trialNoise(squad.flatMap(bothSides), { confidence }), null);
   const limits = limitsFor(squad, choices);
+  const used = usedOfLatestDays(results);
   const rows = squad.map((trials, index) => judge(trials, choices, limits[index]!)).sort(largestFirst);
   return ok({
     rows,
     summary: words.summary(rows, choices, group),
     cautions: [...words.cautions(rows, choices, group), ...notesOf(results, facts)],
     method: words.method(choices),
+    ...(used ? { used } : {}),
     leftOut: [],
   });
 }

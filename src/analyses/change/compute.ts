@@ -13,7 +13,7 @@ import type { Answer } from "../analysis";
 import { type AthleteScore, athleteScores } from "../athleteScores";
 import { groupBy } from "../groupBy";
 import { scoreNoise } from "../scoreNoise";
-import { daysOf } from "../sessions";
+import { countOf, daysOf } from "../sessions";
 import { assumedDirection, factsOf, type TestFacts } from "../testFacts";
 import type { ChangeRow, ChangeSettings } from "./change";
 import * as words from "./words";
@@ -24,7 +24,8 @@ const confidence = 0.95;
 const fortnight = 14;
 
 export type ChangeNoise = {
-  readonly from: "settings" | "sessions" | "trials";
+  /** "comparedSessions": there is no other pair of close sessions than the very ones that are compared. */
+  readonly from: "settings" | "sessions" | "comparedSessions" | "trials";
   /** In the unit of the results; null where the settings say it in percent. */
   readonly typicalError: number | null;
   readonly degreesOfFreedom: number | null;
@@ -59,11 +60,15 @@ export function compute(
     { confidence },
   );
   const assumed = assumedDirection(facts);
+  const compared = pairs.flatMap(({ earlier, later }) => [...earlier.results, ...later.results]);
   return ok({
     rows,
     summary: words.summary(rows, group.ok ? group.value.change : null, dated[0]!.unit),
     cautions: [...words.cautions(rows, noise), ...(assumed === null ? [] : [assumed])],
     method: words.method(settings, facts, noise),
+    ...(compared.length < results.length
+      ? { used: { ...countOf(compared), what: `of ${results.length} results, those of the days compared` } }
+      : {}),
     leftOut: [],
   });
 }
@@ -80,7 +85,10 @@ function pairsOf(scoresByDay: readonly (readonly AthleteScore[])[], { from }: Ch
   });
 }
 
-/** By the form; else by the first sessions a fortnight apart or less; else by the trials of the sessions compared. */
+/**
+ * By the form; else by sessions a fortnight apart or less: the first that are not those compared, since a real change
+ * would pass for noise there; only where there are no others by these; else by the trials of all sessions.
+ */
 function noiseOf(
   scoresByDay: readonly (readonly AthleteScore[])[],
   days: readonly string[],
@@ -91,35 +99,51 @@ function noiseOf(
   const earlier = pairs.flatMap((pair) => pair.earlier.score ?? []);
   const observed = earlier.length >= 2 ? standardDeviation(earlier) : null;
   if (error > 0) return { from: "settings", typicalError: null, degreesOfFreedom: null, spread: observed };
-  const close = days.findIndex((day, index) => index > 0 && daysBetween(days[index - 1]!, day) <= fortnight);
-  if (close > 0) {
-    const [first, second] = [scoresByDay[close - 1]!, scoresByDay[close]!];
-    const repeats = first.map(({ athlete, score }) => [
-      score,
-      second.find((other) => other.athlete === athlete)?.score ?? null,
-    ]);
+  const close = days.flatMap((day, index) =>
+    index > 0 && daysBetween(days[index - 1]!, day) <= fortnight
+      ? [repeatsOf(scoresByDay[index - 1]!, scoresByDay[index]!, pairs)]
+      : [],
+  );
+  const apart = close.find(({ areCompared }) => !areCompared);
+  for (const { repeats, areCompared } of apart ? [apart, ...close] : close) {
     const fitted = mixedModel(repeats, { confidence });
     if (fitted.ok) {
       const { typicalError, degreesOfFreedom, varianceBetween } = fitted.value;
       return {
-        from: "sessions",
+        from: areCompared ? "comparedSessions" : "sessions",
         typicalError: typicalError.value,
         degreesOfFreedom,
         spread: Math.sqrt(varianceBetween),
       };
     }
   }
-  const ofTrials = scoreNoise(
-    pairs.flatMap((pair) => [pair.earlier, pair.later]),
-    facts,
-    { sides },
-  );
+  const ofTrials = scoreNoise(scoresByDay.flat(), facts, { sides });
   return {
     from: "trials",
     typicalError: ofTrials?.typicalError ?? null,
     degreesOfFreedom: ofTrials?.degreesOfFreedom ?? null,
     spread: observed,
   };
+}
+
+type Repeats = { readonly repeats: (number | null)[][]; readonly areCompared: boolean };
+
+/**
+ * The scores of two close sessions, without those of athletes whose very change between these two is asked about, such as
+ * one who missed the retest; where these are most of them, with all.
+ */
+function repeatsOf(first: readonly AthleteScore[], second: readonly AthleteScore[], pairs: readonly Pair[]): Repeats {
+  const isCompared = (one: AthleteScore) =>
+    pairs.some(({ earlier, later }) => earlier === one && second.includes(later));
+  const scoresOf = (athletes: readonly AthleteScore[]) =>
+    athletes.flatMap(({ athlete, score }) => {
+      const later = second.find((other) => other.athlete === athlete)?.score ?? null;
+      return score === null || later === null ? [] : [[score, later]];
+    });
+  const all = scoresOf(first);
+  const others = scoresOf(first.filter((one) => !isCompared(one)));
+  const areCompared = others.length < all.length / 2;
+  return { repeats: areCompared ? all : others, areCompared };
 }
 
 const daysBetween = (first: string, second: string): number => (Date.parse(second) - Date.parse(first)) / 86_400_000;

@@ -32,6 +32,11 @@ export function cautions(rows: readonly ChangeRow[], { from, degreesOfFreedom }:
       "The noise is that of trials on one day, a lower bound: another day adds to it. Test twice within a fortnight to know it.",
     );
   }
+  if (from === "comparedSessions") {
+    notes.push(
+      "The noise is taken from the very sessions that are compared: athletes who truly changed otherwise than the rest make it look larger. Test twice within a fortnight before the block, or give the error you know.",
+    );
+  }
   if (degreesOfFreedom !== null && degreesOfFreedom < 10) notes.push("The noise rests on few results and is rough.");
   if (new Set(rows.map(({ days }) => days)).size > 1) notes.push("Not everybody's change is between the same days.");
   if (rows.length >= 10) {
@@ -44,8 +49,9 @@ export function cautions(rows: readonly ChangeRow[], { from, degreesOfFreedom }:
 
 const noiseWords = {
   settings: "typical error as you gave it",
-  sessions: "typical error from the first two sessions within a fortnight",
-  trials: "typical error from the trials of each session",
+  sessions: "typical error from two earlier sessions within a fortnight",
+  comparedSessions: "typical error from the two sessions compared",
+  trials: "typical error from the trials of all sessions",
 } as const;
 
 export function method({ from, worthwhile }: ChangeSettings, facts: TestFacts, noise: ChangeNoise): string {

@@ -102,12 +102,12 @@ function ranksWithin(roles: readonly (string | null)[], overall: readonly (numbe
 
 /** A T score for each quality. */
 function columnsOf({ qualities }: Qualities, order: readonly number[]): MoreColumn[] {
-  return qualities.map(({ quality, tests }, index) => {
+  return qualities.map(({ quality, tests }) => {
     const weighted = [{ quality, weight: 1, tests: tests.map((test) => ({ ...test, weight: 1 })) }];
     const scores = valueOr(compositeScores(weighted), null)?.qualities[0]?.scores ?? [];
     const t = valueOr(tScores(scores, { direction: "higher" }), []);
     return {
-      key: `quality${index}`,
+      key: `quality ${quality.toLowerCase()}`,
       heading: `${quality} (T)`,
       meaning: `T score of ${tests.map(({ test }) => test || quality).join(", ")}: 50 is the middle of these athletes, 10 a standard deviation, plus is better.`,
       format: "0",

@@ -42,8 +42,19 @@ export function compute(
     method: words.method(settings),
     leftOut: [],
     marks: marksOf(known, results),
+    testAgain: known.filter(({ kind }) => testedAgain.has(kind)).map(({ athlete, test }) => ({ athlete, test })),
   });
 }
+
+/** What typing alone cannot put right. */
+const testedAgain: ReadonlySet<Finding["kind"]> = new Set([
+  "implausible",
+  "sideMissing",
+  "spread",
+  "outlier",
+  "overdue",
+  "untested",
+]);
 
 /** What the trials, sides and days of one series say. */
 function findingsOf(own: readonly TestResult[], settings: RetestSettings, background: Background): Finding[] {

@@ -16,6 +16,7 @@ import type { Answer } from "../analysis";
 import { type AthleteScore, athleteScores } from "../athleteScores";
 import { groupBy } from "../groupBy";
 import { type ScoreNoise, scoreNoise } from "../scoreNoise";
+import { countOf } from "../sessions";
 import { factsOf, type TestFacts } from "../testFacts";
 import type { StandingRow, StandingSettings } from "./standing";
 import * as words from "./words";
@@ -34,6 +35,7 @@ export function compute(
   const noise = scoreNoise(scores, facts, settings);
   const gap = gapOf(noise);
   const groups = settings.among === "everybody" ? [scores] : [...groupBy(scores, ({ group }) => group ?? "").values()];
+  const counted = scores.flatMap((score) => score.results);
   const hasDays = new Set(scores.map(({ date }) => date)).size > 1;
   const rows = groups
     .flatMap((group) => standingsAmong(group, { facts, settings, noise, gap }))
@@ -44,6 +46,9 @@ export function compute(
     summary: words.summary(rows, settings, gap, results[0]!.unit),
     cautions: words.cautions({ rows, settings, facts, noise, hasDays }),
     method: words.method(settings, facts),
+    ...(counted.length < results.length
+      ? { used: { ...countOf(counted), what: `of ${results.length} results, those of the days that count` } }
+      : {}),
     leftOut: [],
   });
 }

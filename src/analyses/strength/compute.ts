@@ -34,18 +34,20 @@ export function compute(
       }),
     ),
   );
+  const latest = [...byRow.values()].flatMap(ofItsLatestDay);
   return ok({
     rows,
     summary: words.summary(rows, settings),
     cautions: words.cautions(rows, settings),
     method: words.method(settings),
+    used: { athletes: new Set(latest.map(({ attempt }) => attempt.athlete)).size, ...words.setsUsed(latest, sets) },
     leftOut,
   });
 }
 
 /** The highest estimate of the latest day; sets of more than ten repetitions count only where there is no other. */
 function bestSet(sets: readonly LiftedSet[]): LiftedSet | null {
-  const latest = ofLatestDay(sets.map((set) => ({ ...set, date: set.attempt.date })));
+  const latest = ofItsLatestDay(sets);
   const isRough = ({ estimate }: LiftedSet) => Number(estimate.repetitions > repetitionRange.trusted[1]);
   const bestFirst = latest.sort(
     (a, b) =>
@@ -55,6 +57,9 @@ function bestSet(sets: readonly LiftedSet[]): LiftedSet | null {
   );
   return bestFirst[0] ?? null;
 }
+
+const ofItsLatestDay = (sets: readonly LiftedSet[]): LiftedSet[] =>
+  ofLatestDay(sets.map((set) => ({ ...set, date: set.attempt.date })));
 
 function rowOf(
   attempt: MeasuredAttempt,

@@ -21,6 +21,11 @@ export const halfASet = ({ values }: MeasuredAttempt): string =>
     ? "Repetitions without a load: no maximum follows."
     : "A load without repetitions: no maximum follows.";
 
+export const setsUsed = (latest: readonly unknown[], all: readonly unknown[]) => ({
+  count: latest.length,
+  what: latest.length < all.length ? `of ${all.length} sets, those of the latest day` : "sets",
+});
+
 export const noSet = "No answer: no set with a load and 1 to 15 repetitions.";
 
 export const plates = (perSide: readonly number[]): string => (perSide.length === 0 ? "none" : perSide.join(" + "));

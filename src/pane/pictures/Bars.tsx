@@ -9,7 +9,13 @@ const plotWidth = 196;
 const valueWidth = 34;
 const valueGap = 4;
 
-type Bar = { readonly name: string; readonly value: number; readonly band: number | null; readonly strong: boolean };
+type Bar = {
+  readonly key: string;
+  readonly name: string;
+  readonly value: number;
+  readonly band: number | null;
+  readonly strong: boolean;
+};
 
 /**
  * Bars, one per row of the table: from zero to the right, or to both sides of it where the values have a sign, with a
@@ -36,10 +42,10 @@ export function Bars({ table, chart }: { readonly table: ReportTable; readonly c
         <desc id={`${id}-text`}>{shown.map((bar) => `${bar.name} ${numeral(bar.value)}`).join("; ")}</desc>
         {chart.ends && (
           <>
-            <text className="axis" x={zero - 6} y={12} textAnchor="end">
+            <text className="axis" x={nameWidth} y={12}>
               {chart.ends.negative}
             </text>
-            <text className="axis" x={zero + 6} y={12}>
+            <text className="axis" x={nameWidth + plotWidth} y={12} textAnchor="end">
               {chart.ends.positive}
             </text>
           </>
@@ -49,7 +55,7 @@ export function Bars({ table, chart }: { readonly table: ReportTable; readonly c
           const start = bar.value < 0 ? zero - length(bar.value) : zero;
           const atEnd = bar.value < 0 ? start - valueGap : start + length(bar.value) + valueGap;
           return (
-            <g key={bar.name}>
+            <g key={bar.key}>
               <text className="name" x={0} y={top + 13}>
                 {bar.name.length > 16 ? `${bar.name.slice(0, 15)}…` : bar.name}
               </text>
@@ -101,10 +107,12 @@ function barsOf(table: ReportTable, chart: ReportChart): Bar[] {
   const band = chart.band ? place(chart.band.column) : -1;
   const series = chart.series.map(({ column, tone }) => ({ at: place(column), strong: tone === "strong" }));
   const number = (value: ReportValue | undefined) => (typeof value === "number" ? value : null);
-  return table.rows.flatMap((row) =>
+  return table.rows.flatMap((row, index) =>
     series.flatMap(({ at, strong }): Bar[] => {
       const value = number(row[at]);
-      return value === null ? [] : [{ name: String(row[name]), value, band: number(row[band]), strong }];
+      return value === null
+        ? []
+        : [{ key: `${index} ${at}`, name: String(row[name]), value, band: number(row[band]), strong }];
     }),
   );
 }

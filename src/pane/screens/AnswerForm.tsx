@@ -2,10 +2,11 @@ import type { ReactNode } from "react";
 import type { AnyAnalysis } from "../../analyses/analysis";
 import { Choice } from "../parts/Choice";
 import { Message } from "../parts/Message";
+import { SchemaForm } from "../parts/SchemaForm";
+import type { Screen } from "../screen";
 import { type ReadResults, useAnswer } from "../useAnswer";
 import { words } from "../words";
 import { Answer } from "./Answer";
-import { SettingsForm } from "./SettingsForm";
 import { WriteBar } from "./WriteBar";
 
 /** What was understood of the results, the answer, its settings, and the way into the workbook. */
@@ -18,8 +19,9 @@ export function AnswerForm(props: {
   readonly sheet: string | null;
   readonly onWritten: (sheet: string) => void;
   readonly understood: (isClear: boolean, testChoice: ReactNode) => ReactNode;
+  readonly go: (screen: Screen) => void;
 }) {
-  const { analysis, results, keyFor, sheet, onWritten, understood } = props;
+  const { analysis, results, keyFor, sheet, onWritten, understood, go } = props;
   const asked = useAnswer(analysis, results);
   const { report, test, tests } = asked;
   const isClear = report.ok || report.reasons.every((reason) => reason.code !== "missingColumns");
@@ -39,7 +41,21 @@ export function AnswerForm(props: {
       {report.ok ? (
         <>
           <Answer report={report.value} />
-          <SettingsForm analysis={analysis} settings={asked.settings} onChange={asked.setSetting} />
+          {report.value.testAgain.length > 0 && (
+            <button
+              type="button"
+              className="button"
+              onClick={() => go({ kind: "testDay", wished: report.value.testAgain })}
+            >
+              {words.testDay.again(new Set(report.value.testAgain.map(({ athlete }) => athlete)).size)}
+            </button>
+          )}
+          <SchemaForm
+            title={words.settings.title}
+            schema={analysis.settings}
+            settings={asked.settings}
+            onChange={asked.setSetting}
+          />
           <WriteBar
             key={keyFor(test)}
             report={report.value}

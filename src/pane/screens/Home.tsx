@@ -1,16 +1,19 @@
+import { lazy, Suspense } from "react";
 import { Page } from "../parts/Page";
 import type { Screen } from "../screen";
 import { tasks } from "../tasks";
 import { words } from "../words";
-import { useWorkbook } from "../workbook";
-import { NextStep } from "./NextStep";
+
+/** It reads the whole programme, and may come a moment later than the list. */
+const NextStep = lazy(() => import("./NextStep"));
 
 /** What a coach can do here, in the order of the cycle, and the one next step. */
 export function Home({ go }: { readonly go: (screen: Screen) => void }) {
-  const workbook = useWorkbook();
   return (
     <Page title={words.home.title} text={words.home.text}>
-      <NextStep workbook={workbook} go={go} />
+      <Suspense fallback={null}>
+        <NextStep go={go} />
+      </Suspense>
       {tasks.map(({ part, list }) => (
         <section key={part} aria-labelledby={`part-${part}`}>
           <h2 className="part" id={`part-${part}`}>

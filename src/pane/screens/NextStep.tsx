@@ -1,15 +1,30 @@
+import { useEffect, useState } from "react";
+import { today } from "../../analyses/today";
+import { type CycleState, cycleState } from "../../programme/cycle";
+import { readKeptResults } from "../../sheet/readKeptResults";
+import { readProgramme } from "../../sheet/readProgramme";
+import type { Background } from "../../store/background";
 import type { Screen } from "../screen";
 import { words } from "../words";
-import type { WorkbookState } from "../workbook";
+import { useWorkbook } from "../workbook";
 
-/** Where the workbook stands in the cycle, in a sentence, and the one thing to do next. */
-export function NextStep(props: { readonly workbook: WorkbookState; readonly go: (screen: Screen) => void }) {
-  const { workbook, go } = props;
-  if (workbook.state !== "read") return null;
-  const { text, press, screen } = nextStep(workbook);
+/** Where the squad is in the cycle, what is due, and the one thing to do next. */
+export default function NextStep({ go }: { readonly go: (screen: Screen) => void }) {
+  const { background } = useWorkbook();
+  const cycle = useCycle();
+  if (!cycle) return null;
+  const { text, press, screen } = nextStep(cycle, background);
+  const due = dueItems(cycle);
   return (
     <section className="next-step" aria-label={words.next.label}>
       <p>{text}</p>
+      {due.length > 0 && (
+        <ul className="quiet">
+          {due.map((item) => (
+            <li key={item}>{item}</li>
+          ))}
+        </ul>
+      )}
       <button type="button" className="button" onClick={() => go(screen)}>
         {press}
       </button>
@@ -17,11 +32,73 @@ export function NextStep(props: { readonly workbook: WorkbookState; readonly go:
   );
 }
 
+/** Null while it is being read, and where the workbook cannot be read: what is wrong is told where it is worked on. */
+function useCycle(): CycleState | null {
+  const { background, edition, state } = useWorkbook();
+  const [cycle, setCycle] = useState<CycleState | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the edition is the signal to read again, not an input
+  useEffect(() => {
+    if (state !== "read") return;
+    let current = true;
+    Promise.all([readKeptResults(), readProgramme()]).then(
+      ([kept, { plan, priorities, diary }]) => {
+        if (!current) return;
+        const weeks = plan.map(({ week }) => week);
+        const begins = plan.map((row) => row.begins).sort()[0];
+        setCycle(
+          cycleState(
+            {
+              ...{ squad: background.squad, battery: background.battery, kept: kept?.results ?? [], diary },
+              hasPriorities: priorities.length > 0,
+              block: begins === undefined ? null : { start: begins, weeks: Math.max(...weeks) },
+            },
+            today(),
+          ),
+        );
+      },
+      () => current && setCycle(null),
+    );
+    return () => {
+      current = false;
+    };
+  }, [background, edition, state]);
+  return cycle;
+}
+
 type Step = { readonly text: string; readonly press: string; readonly screen: Screen };
 
-function nextStep({ present, background }: WorkbookState): Step {
-  const { squad, battery } = background;
-  if (!present.has("squad") || !present.has("battery")) return { ...words.next.setUp, screen: { kind: "setUp" } };
-  if (squad.length === 0 || battery.length === 0) return { ...words.next.fill, screen: { kind: "setUp" } };
-  return { ...words.next.testDay(squad.length, battery.length), screen: { kind: "testDay" } };
+function nextStep({ stage, daysOfBlockLeft }: CycleState, { squad, battery }: Background): Step {
+  switch (stage) {
+    case "setUp":
+      return { ...words.next.setUp, screen: { kind: "setUp" } };
+    case "test":
+      return { ...words.next.test(squad.length, battery.length), screen: { kind: "testDay" } };
+    case "understand":
+      return { ...words.next.understand, screen: { kind: "priorities" } };
+    case "plan":
+      return { ...words.next.plan, screen: { kind: "plan" } };
+    case "deliver":
+      return { ...words.next.deliver(daysOfBlockLeft ?? 0), screen: { kind: "deliver" } };
+    case "review":
+      return { ...words.next.review, screen: { kind: "question", id: reviewed } };
+  }
+}
+
+/** The question that a finished block leads to. */
+const reviewed = "change";
+
+/** A diary is thought of after this many days without an entry: common practice, no source. */
+const diaryGap = 3;
+const testsNamed = 3;
+
+function dueItems({ overdue, daysWithoutDiary, stage }: CycleState): string[] {
+  const tests = overdue
+    .slice(0, testsNamed)
+    .map(({ series, athletes, never }) => words.next.due(series, athletes, never));
+  const more = overdue.length - tests.length;
+  return [
+    ...tests,
+    ...(more > 0 ? [words.next.moreDue(more)] : []),
+    ...(stage === "deliver" && (daysWithoutDiary ?? 0) > diaryGap ? [words.next.noDiary(daysWithoutDiary!)] : []),
+  ];
 }

@@ -37,15 +37,17 @@ export default function QuestionScreen({ id, go }: { readonly id: string; readon
   if (error) throw error;
   return (
     <Page title={question.title} text={question.question} go={go}>
-      {analysis ? <FromOrigin analysis={analysis} /> : <Reading />}
+      {analysis ? <FromOrigin analysis={analysis} go={go} /> : <Reading />}
     </Page>
   );
 }
 
-function FromOrigin({ analysis }: { readonly analysis: AnyAnalysis }) {
+type Asking = { readonly analysis: AnyAnalysis; readonly go: (screen: Screen) => void };
+
+function FromOrigin(asking: Asking) {
   const { present } = useWorkbook();
   const [wished, setOrigin] = useState<Origin>("selection");
-  if (!present.has("results")) return <FromSelection analysis={analysis} />;
+  if (!present.has("results")) return <FromSelection {...asking} />;
   return (
     <>
       <Choice
@@ -57,12 +59,12 @@ function FromOrigin({ analysis }: { readonly analysis: AnyAnalysis }) {
         ]}
         onChange={setOrigin}
       />
-      {wished === "selection" ? <FromSelection analysis={analysis} /> : <FromKeptResults analysis={analysis} />}
+      {wished === "selection" ? <FromSelection {...asking} /> : <FromKeptResults {...asking} />}
     </>
   );
 }
 
-function FromSelection({ analysis }: { readonly analysis: AnyAnalysis }) {
+function FromSelection({ analysis, go }: Asking) {
   const [resultSheet, setResultSheet] = useState<string | null>(null);
   const { source, retry } = useSource(resultSheet);
   if (source.state === "reading") return <Reading />;
@@ -76,15 +78,16 @@ function FromSelection({ analysis }: { readonly analysis: AnyAnalysis }) {
       </Message>
     );
   }
-  return <CellsQuestion analysis={analysis} cells={selection} onWritten={setResultSheet} />;
+  return <CellsQuestion analysis={analysis} cells={selection} onWritten={setResultSheet} go={go} />;
 }
 
-function CellsQuestion(props: {
-  readonly analysis: AnyAnalysis;
-  readonly cells: Selection & { readonly kind: "cells" };
-  readonly onWritten: (sheet: string) => void;
-}) {
-  const { analysis, cells, onWritten } = props;
+function CellsQuestion(
+  props: Asking & {
+    readonly cells: Selection & { readonly kind: "cells" };
+    readonly onWritten: (sheet: string) => void;
+  },
+) {
+  const { analysis, cells, onWritten, go } = props;
   const columns = useColumns(cells);
   const { grid, map, setMap } = columns;
   const reading = useMemo(() => readResults(grid, map), [grid, map]);
@@ -99,6 +102,7 @@ function CellsQuestion(props: {
       keyFor={(test) => reportKey(analysis, grid, cells.sheetId, map, test)}
       sheet={grid.sheet}
       onWritten={onWritten}
+      go={go}
       understood={(isClear, testChoice) => (
         <>
           <Understood isClear={isClear} columns={columns} reading={reading} grownFrom={cells.grownFrom}>
@@ -112,7 +116,7 @@ function CellsQuestion(props: {
   );
 }
 
-function FromKeptResults({ analysis }: { readonly analysis: AnyAnalysis }) {
+function FromKeptResults({ analysis, go }: Asking) {
   const { background, edition, refresh } = useWorkbook();
   const [reading, setReading] = useState<KeptReading | null>(null);
   const [error, setError] = useState<unknown>(null);
@@ -140,6 +144,7 @@ function FromKeptResults({ analysis }: { readonly analysis: AnyAnalysis }) {
       keyFor={(test) => keptKey(analysis, test)}
       sheet={null}
       onWritten={() => {}}
+      go={go}
       understood={(_, testChoice) => <UnderstoodKept reading={results.reading}>{testChoice}</UnderstoodKept>}
     />
   );

@@ -6,6 +6,7 @@ import { goTo } from "../../sheet/goTo";
 import { makeEntrySheet } from "../../sheet/makeEntrySheet";
 import type { BatteryTest } from "../../store/battery";
 import { planEntrySheet } from "../../store/entrySheet";
+import { isSameName, nameKey } from "../../store/sameName";
 import type { SquadMember } from "../../store/squad";
 import { Day } from "../parts/Day";
 import { HostTrouble } from "../parts/HostTrouble";
@@ -52,13 +53,16 @@ function TestDayForm(props: {
   const names = [...new Set(entered.map(({ test }) => test))];
   const roles = [...new Set(squad.map(({ role }) => role ?? ""))];
   const [day, setDay] = useState(today());
-  const [tests, setTests] = useState<ReadonlySet<string>>(new Set(wished?.tests.map(({ test }) => test)));
+  const [tests, setTests] = useState<ReadonlySet<string>>(
+    () => new Set(names.filter((name) => wished?.some(({ test }) => isOf(name, test)))),
+  );
   const [without, setWithout] = useState<ReadonlySet<string>>(new Set());
   const [made, setMade] = useState<string | null>(null);
   const [state, setState] = useState<{ readonly busy: boolean; readonly error: unknown }>({ busy: false, error: null });
 
   const athletes = squad.filter(
-    ({ athlete, role }) => !without.has(role ?? "") && (!wished || wished.athletes.includes(athlete)),
+    ({ athlete, role }) =>
+      !without.has(role ?? "") && (!wished || wished.some((one) => isSameName(one.athlete, athlete))),
   );
   const plan = planEntrySheet({ date: day, tests: entered.filter(({ test }) => tests.has(test)), athletes });
   const toggled = (set: ReadonlySet<string>, item: string, on: boolean) =>
@@ -137,6 +141,9 @@ function TestDayForm(props: {
     </>
   );
 }
+
+/** Whether a series ("Drop jump, contact time, left") is one of the test. */
+const isOf = (test: string, series: string): boolean => nameKey(`${series},`).startsWith(nameKey(`${test},`));
 
 /** The quality a test stands for, by any of its measures: loads have none of their own, the maximum they give has. */
 const qualityOf = (name: string, battery: readonly BatteryTest[]): string =>

@@ -104,9 +104,10 @@ function OutcomeMessage({ outcome, writeFresh }: { readonly outcome: Outcome; re
     );
   }
   const { conflict } = words.write;
+  const why = conflict[outcome.reason];
   return (
     <Message tone="trouble" title={conflict.title(outcome.sheet)}>
-      <p>{outcome.reason === "below" ? conflict.below(outcome.address ?? "") : conflict[outcome.reason]}</p>
+      <p>{typeof why === "string" ? why : why(outcome.address ?? "")}</p>
       <button type="button" className="link" onClick={writeFresh}>
         {words.write.elsewhere}
       </button>

@@ -1,21 +1,21 @@
 import { z } from "zod";
-import type { AnyAnalysis } from "../../analyses/analysis";
-import { Amount } from "../parts/Amount";
-import { Choice } from "../parts/Choice";
 import { words } from "../words";
+import { Amount } from "./Amount";
+import { Choice } from "./Choice";
 
-/** One control per setting, made from the analysis' own schema: a list for a choice, a number for an amount. */
-export function SettingsForm(props: {
-  readonly analysis: AnyAnalysis;
+/** One control per setting, made from a schema of `analyses/fields.ts`: a list for a choice, a number for an amount. */
+export function SchemaForm(props: {
+  readonly title: string;
+  readonly schema: z.ZodObject;
   readonly settings: Readonly<Record<string, unknown>>;
   readonly onChange: (name: string, value: unknown) => void;
 }) {
-  const { properties } = z.toJSONSchema(props.analysis.settings) as unknown as {
+  const { properties } = z.toJSONSchema(props.schema) as unknown as {
     readonly properties: Readonly<Record<string, SettingSchema>>;
   };
   return (
     <section className="card" aria-labelledby="settings-title">
-      <h2 id="settings-title">{words.settings.title}</h2>
+      <h2 id="settings-title">{props.title}</h2>
       {Object.entries(properties).map(([name, setting]) => {
         const { label, meaning } = setting;
         const change = (value: unknown) => props.onChange(name, value);
