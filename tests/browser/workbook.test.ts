@@ -212,6 +212,8 @@ describe("the grid", () => {
       await open.page.waitForTimeout(60);
     }
     await open.page.waitForTimeout(250);
+    // A busy machine takes longer to calculate.
+    await open.page.evaluate(() => window.tapelineHost!.settle());
   };
 
   const values = (address: string) => valuesAt(open.page, "Grid", address);
