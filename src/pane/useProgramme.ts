@@ -37,7 +37,7 @@ export function useProgramme(): { readonly facts: ProgrammeFacts | null; readonl
 
   const facts = useMemo((): ProgrammeFacts | null => {
     if (!read || state === "reading") return null;
-    const results = keptSeries(read.kept, background);
+    const { results } = keptSeries(read.kept, background);
     return {
       ...read,
       results,

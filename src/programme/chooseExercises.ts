@@ -6,17 +6,19 @@ export type Chosen = { readonly exercise: Exercise; readonly why: string };
 /**
  * The exercises of each session of a week, the same every week so that progress can be seen. Slots are dealt to the
  * priorities in turn, the most urgent first and again, so that the first has the most; within a quality the exercises
- * take turns from session to session. With a weaker side, one-limb exercises come before two-limb ones. Basic exercises
- * only for minors. `without` lists priorities for which the library holds nothing.
+ * take turns from session to session. With a weaker side, one-limb exercises come before two-limb ones; then those come first
+ * whose load can be reckoned from a test of the athlete's. Basic exercises only for minors. `without` lists priorities for which the library holds nothing.
  */
 export function chooseExercises(
-  { priorities, weakerSide, isMinor }: Planned,
+  { priorities, weakerSide, isMinor, maxima }: Planned,
   library: readonly Exercise[],
   { sessionsPerWeek, exercisesPerSession }: BlockSettings,
 ): { readonly chosen: readonly (readonly Chosen[])[]; readonly without: readonly string[] } {
   const fitting = (quality: string): Exercise[] => {
     const own = library.filter((one) => like(one.quality) === like(quality) && (!isMinor || one.level === "basic"));
-    return weakerSide ? [...own].sort((a, b) => Number(a.limbs === "both") - Number(b.limbs === "both")) : own;
+    const isTwoLimb = ({ limbs }: Exercise) => Number(weakerSide !== null && limbs === "both");
+    const hasNoLoad = ({ loadFrom }: Exercise) => Number(loadFrom === null || !maxima.has(loadFrom));
+    return [...own].sort((a, b) => isTwoLimb(a) - isTwoLimb(b) || hasNoLoad(a) - hasNoLoad(b));
   };
   const withExercises = priorities
     .map(({ quality, why }) => ({ why, exercises: fitting(quality) }))

@@ -17,24 +17,40 @@ export type WeakerSide = {
   readonly why: string;
 };
 
-/** The sides that are weaker beyond noise in any two-sided test, the largest difference first. */
+/**
+ * The sides that are weaker beyond noise in any two-sided test, the largest difference first. Where the day before said
+ * the opposite, nobody can tell which side it is, and neither is named.
+ */
 export function weakerSides(results: readonly TestResult[], background: Background): WeakerSide[] {
   const twoSided = groupBy(ofLatestDays(results.filter(({ side }) => side !== null)), ({ test, measure }) =>
     seriesName(test, measure),
   );
   return [...twoSided]
     .flatMap(([series, own]) => {
-      const settings = asymmetry.settings.parse({});
-      const answer = valueOr(asymmetry.compute(own, settings, background), null);
+      const rows = beyondNoise(own, background);
+      const earlier = beyondNoise(earlierDays(results, series, own), background);
       const { test, measure } = own[0]!;
       const quality = testCalled(background, test, measure)?.quality ?? null;
-      return (answer?.rows ?? []).flatMap((row): WeakerSide[] => {
-        if (row.beyond === null) return [];
+      return rows.flatMap((row): WeakerSide[] => {
+        // A side that was the stronger one last time, beyond noise too, is a slip until somebody has looked.
+        if (earlier.some((other) => other.athlete === row.athlete && other.stronger !== row.stronger)) return [];
         const side = row.stronger === "Left" ? "right" : "left";
-        const difference = Math.abs(row.beyond);
+        const difference = Math.abs(row.beyond!);
         const why = `${series}: the ${side} is ${difference.toFixed(0)} % weaker, beyond the test's noise.`;
         return [{ athlete: row.athlete, side, quality, difference, why }];
       });
     })
     .sort((a, b) => b.difference - a.difference);
+}
+
+function beyondNoise(results: readonly TestResult[], background: Background) {
+  const answer = asymmetry.compute(results, asymmetry.settings.parse({}), background);
+  return (valueOr(answer, null)?.rows ?? []).filter(({ beyond }) => beyond !== null);
+}
+
+/** The results of a series of each athlete's day before the latest. */
+function earlierDays(all: readonly TestResult[], series: string, latest: readonly TestResult[]): TestResult[] {
+  const known = new Set(latest);
+  const ofSeries = all.filter(({ side, test, measure }) => side !== null && seriesName(test, measure) === series);
+  return ofLatestDays(ofSeries.filter((result) => !known.has(result)));
 }
