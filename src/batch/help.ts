@@ -12,6 +12,7 @@ export const batchHelp = (): string => `Asks one question of many workbooks and 
   --analysis   the question, see below
   --range      where the results stand, headings included: "Hop test!A3:H29", whole columns "Hop test!A:H", one cell
                "Hop test!A3" for the block around it, or areas "Hop test!A3:A29,C3:H29"
+  --kept       in place of --range: the results kept in the workbook's own table, of all days
   --out        the file for the copy; where there are several workbooks, a folder
   --options    corrections and settings as JSON, or the name of a file that holds them:
                  "test"        name of the test, where the range holds several
@@ -22,6 +23,7 @@ export const batchHelp = (): string => `Asks one question of many workbooks and 
   --replace    replace a file that stands where a copy goes
   --new-sheet  write a new sheet even where a table of an earlier run could be renewed
 
+Roles, body mass, battery and weights are taken from the workbook's own tables, where it has them.
 The workbooks themselves are never changed. A workbook that cannot be answered leaves no file; the summary says why.
 Exit code: 0 all done, 1 at least one not done, 2 the order could not be followed.
 

@@ -22,12 +22,17 @@ export type Options = z.output<typeof schema>;
 /**
  * Reads `--options`: JSON, or the name of a file that holds it. Settings are held to the analysis' own schema here, so
  * that a slip is told once and before any workbook is opened.
+ *
+ * @param kept whether kept results are asked about, which need no corrections: they have their own table for that.
  */
-export function readOptions(given: string | undefined, analysis: AnyAnalysis): Options {
+export function readOptions(given: string | undefined, analysis: AnyAnalysis, kept = false): Options {
   if (given === undefined) return {};
   const parsed = schema.safeParse(jsonOf(given));
   if (!parsed.success) throw refused(parsed.error, "");
-  const { unit, settings = {} } = parsed.data;
+  const { unit, settings = {}, columns, hiddenRows } = parsed.data;
+  if (kept && (unit !== undefined || columns !== undefined || hiddenRows !== undefined)) {
+    throw new OrderRefusal('--options: "unit", "columns" and "hiddenRows" are for --range; kept results say theirs.');
+  }
   if (unit !== undefined && !unitOf(unit)) {
     const known = units.map(({ symbol }) => symbol).join(", ");
     throw new OrderRefusal(`--options: "${unit}" is no unit known here. Use one of ${known}.`);

@@ -25,11 +25,14 @@ export function readOrder(words: readonly string[]): Order | "help" {
   const missing = [
     ...(workbooks.length === 0 ? ["--workbook"] : []),
     ...(wished === undefined ? ["--analysis"] : []),
-    ...(range === undefined ? ["--range"] : []),
+    ...(range === undefined && !given.kept ? ["--range or --kept"] : []),
     ...(out === undefined ? ["--out"] : []),
   ];
   if (missing.length > 0) throw new OrderRefusal(`Missing: ${missing.join(", ")}. --help shows how to write it.`);
-  const analysis = analyses.find(({ id }) => id === wished!.toLowerCase());
+  if (range !== undefined && given.kept) {
+    throw new OrderRefusal("--range reads cells, --kept the workbook's own table of results: leave one of them out.");
+  }
+  const analysis = analyses.find(({ id }) => id.toLowerCase() === wished!.toLowerCase());
   if (!analysis) {
     const known = analyses.map(({ id, question }) => `${id}: ${question}`);
     throw new OrderRefusal(`There is no analysis "${wished}". There are:`, known);
@@ -38,8 +41,8 @@ export function readOrder(words: readonly string[]): Order | "help" {
     jobs: jobsOf(workbooks, out!),
     asked: {
       analysis,
-      range: range!,
-      options: readOptions(given.options, analysis),
+      from: range === undefined ? "kept" : { range },
+      options: readOptions(given.options, analysis, given.kept ?? false),
       newSheet: given["new-sheet"] ?? false,
     },
     replace: given.replace ?? false,
@@ -54,6 +57,7 @@ function parse(words: readonly string[]) {
         workbook: { type: "string", multiple: true },
         analysis: { type: "string" },
         range: { type: "string" },
+        kept: { type: "boolean" },
         options: { type: "string" },
         out: { type: "string" },
         replace: { type: "boolean" },

@@ -46,7 +46,7 @@ async function runJob({ from, to }: Job, { asked, replace }: Order): Promise<str
   refuseStanding(to, replace);
   const workbook = await openWorkbook(from);
   try {
-    const { report, sheet, address, renewed } = await analyseWorkbook(workbook.host, asked);
+    const { report, sheet, address, renewed, unread } = await analyseWorkbook(workbook.host, asked);
     await workbook.host.settle();
     const { bytes, losses } = workbook.save();
     refuseStanding(to, replace);
@@ -55,6 +55,7 @@ async function runJob({ from, to }: Job, { asked, replace }: Order): Promise<str
     return [
       `${source}: ${used}, ${many(leftOut.length, "cell")} left out.`,
       `${renewed ? "Renewed" : "Written"}: ${to}, sheet "${sheet}", ${address}.`,
+      ...unread.map((row) => `Not read: ${row}`),
       ...workbook.notices.map((notice) => `Not taken over from the file: ${notice}`),
       ...losses.map((loss) => `Not kept: ${loss}`),
     ];

@@ -121,6 +121,8 @@ export const words = {
     entrySheets: "Sheets for test days",
     typed: (results: number, unread: number) =>
       `${results === 0 ? "nothing typed yet" : `${many(results, "result")} typed`}${unread > 0 ? `, ${many(unread, "cell")} cannot be read` : ""}`,
+    gone: (headings: readonly string[]) =>
+      `Not found on the sheet, so not read: ${headings.join(", ")}. Write the headings as they were.`,
     keep: (results: number) => `Keep ${many(results, "result")}`,
     select: "Or select any cells with results.",
     day: "Day of these results",

@@ -1,4 +1,4 @@
-import { copyFileSync, mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Workbook } from "exceljs";
@@ -15,9 +15,20 @@ export function folderOfOwn(): (...names: string[]) => string {
   return (...names) => join(folder, ...names);
 }
 
-export function copySample(to: string): string {
-  copyFileSync(sample, to);
-  return to;
+/** The sample workbook's sheets of hop tests in a file of their own, which opens in a moment; gone after the tests. */
+export function hopTestsAlone(): () => string {
+  let folder = "";
+  const path = () => join(folder, "hop-tests.xlsx");
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), "tapeline-batch-"));
+    const workbook = await readWith(sample);
+    for (const { id } of workbook.worksheets.filter(({ name }) => !name.startsWith("Hop test"))) {
+      workbook.removeWorksheet(id);
+    }
+    await workbook.xlsx.writeFile(path());
+  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  return path;
 }
 
 /** What the runner said, line by line. */

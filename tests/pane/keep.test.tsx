@@ -100,6 +100,14 @@ describe("an entry sheet", () => {
     act(tellEdit);
     expect(await screen.findByRole("button", { name: words.keep.keep(1) }, { timeout: 5000 })).toBeTruthy();
   });
+
+  it("names columns of ours that are gone, whose results would be lost without a word", async () => {
+    jest
+      .mocked(readEntrySheets)
+      .mockResolvedValue([{ ...entrySheet([150, 152]), missing: ["Single-leg hop left (cm)"] }]);
+    showInWorkbook(<KeepScreen go={go} />);
+    expect(await screen.findByText(/Single-leg hop left \(cm\)/)).toBeTruthy();
+  });
 });
 
 describe("what came of it", () => {

@@ -101,6 +101,7 @@ function EntrySheet({ entry, after }: { readonly entry: EntrySheetReading; reado
         <span className="address">{entry.sheet}</span>{" "}
         <span className="quiet">{words.keep.typed(kept.length, leftOut.length)}</span>
       </p>
+      {entry.missing.length > 0 && <p>{words.keep.gone(entry.missing)}</p>}
       {leftOut.length > 0 && <Remarks sheet={entry.sheet} remarks={leftOut} />}
       {refused.length > 0 && <p>{refused[0]!.why}</p>}
       {kept.length > 0 && (
