@@ -4,6 +4,7 @@ import { valueOr } from "../engine/result";
 import { seriesName } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
 import { type Background, memberCalled } from "../store/background";
+import { squadNames } from "./squadNames";
 import { type TestScore, testScores } from "./testScores";
 
 /** How an athlete stands in one physical quality. */
@@ -29,12 +30,16 @@ export type QualityProfile = {
  * quality's tests the mean. The athletes are those of the squad, then those with results who are not in it.
  */
 export function qualityProfiles(results: readonly TestResult[], background: Background): QualityProfile[] {
+  const nameOf = squadNames(background);
   const rated = background.battery.filter(({ quality }) => quality !== null);
-  const scores = rated.map((test) => ({ test, scores: testScores(results, test) }));
+  const scores = rated.map((test) => ({
+    test,
+    scores: groupBy(testScores(results, test), ({ athlete }) => nameOf(athlete)),
+  }));
   const byQuality = groupBy(scores, ({ test }) => test.quality!);
   const athletes = new Set([
     ...background.squad.map(({ athlete }) => athlete),
-    ...results.map(({ athlete }) => memberCalled(background, athlete)?.athlete ?? athlete),
+    ...results.map(({ athlete }) => nameOf(athlete)),
   ]);
   return [...athletes].map((athlete) => ({
     athlete,
@@ -43,9 +48,11 @@ export function qualityProfiles(results: readonly TestResult[], background: Back
       standingIn(
         quality,
         tests.flatMap(({ test, scores: all }) =>
-          all
-            .filter((score) => (memberCalled(background, score.athlete)?.athlete ?? score.athlete) === athlete)
-            .map((score) => ({ ...score, series: seriesName(test.test, test.measure), unit: test.unit })),
+          (all.get(athlete) ?? []).map((score) => ({
+            ...score,
+            series: seriesName(test.test, test.measure),
+            unit: test.unit,
+          })),
         ),
       ),
     ),

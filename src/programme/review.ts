@@ -9,6 +9,7 @@ import type { BatteryTest } from "../store/battery";
 import type { DiaryEntry } from "../store/diary";
 import { isSameName, nameKey } from "../store/sameName";
 import { type Attendance, attendanceOf } from "./attendance";
+import { squadNames } from "./squadNames";
 
 /** What became of an athlete's score in one test over a block. */
 export type ReviewedChange = {
@@ -72,10 +73,8 @@ export function review(
   block: ReviewedBlock,
 ): Review {
   const attendance = attendanceOf(diary, background, { from: block.begins, to: block.ends });
-  const named = results.map((result) => ({
-    ...result,
-    athlete: memberCalled(background, result.athlete)?.athlete ?? result.athlete,
-  }));
+  const nameOf = squadNames(background);
+  const named = results.map((result) => ({ ...result, athlete: nameOf(result.athlete) }));
   const reviewed = background.battery.map((test) => reviewTest(test, named, background, block));
   return {
     changes: reviewed.flatMap(({ changes }) =>

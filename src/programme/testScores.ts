@@ -30,7 +30,8 @@ export type TestScore = {
  * to it.
  */
 export function testScores(results: readonly TestResult[], test: BatteryTest): TestScore[] {
-  const own = ofLatestDays(results.filter((result) => isOf(test, result)));
+  const series = nameKey(seriesName(test.test, test.measure));
+  const own = ofLatestDays(results.filter((result) => nameKey(seriesName(result.test, result.measure)) === series));
   const squad = [...groupBy(own, ({ athlete }) => athlete)].flatMap(([athlete, trials]) => {
     const scored = scoreOf(trials, test);
     return scored === null ? [] : [{ athlete, ...scored }];
@@ -56,9 +57,6 @@ export function testScores(results: readonly TestResult[], test: BatteryTest): T
       noise === null ? null : (noise.logStandardDeviation * Math.sqrt(relativeVariance) * Math.abs(score)) / spread,
   }));
 }
-
-const isOf = ({ test, measure }: BatteryTest, result: TestResult): boolean =>
-  nameKey(seriesName(test, measure)) === nameKey(seriesName(result.test, result.measure));
 
 const setOf = ({ athlete, side, date }: TestResult): string => [athlete, side, date].join("|");
 

@@ -1,7 +1,7 @@
 import type { Host } from "../../src/host";
 import { heading, type Page, paragraph, quiet } from "../../src/programme/page";
 import { takeBack } from "../../src/sheet/takeBack";
-import { writePages } from "../../src/sheet/writePages";
+import { type PagesWritten, writePages } from "../../src/sheet/writePages";
 import { failAt } from "./failAt";
 import { addSheet, openWorkbook, valuesAt } from "./openWorkbook";
 import { workbookImage } from "./workbookImage";
@@ -137,7 +137,7 @@ describe("writePages(pages)", () => {
     const probe = await writePages([page("A", 1)]);
     await takeBack(probe.deed);
     expect(await workbookImage(host)).toBe(before);
-    let outcome: Awaited<ReturnType<typeof writePages>> | null = null;
+    let outcome = null as PagesWritten | null;
     for (let n = 60; outcome?.sheets.length !== 1; n += 25) {
       expect(n).toBeLessThan(400);
       if (outcome) await takeBack(outcome.deed);
