@@ -16,9 +16,10 @@ const arrows: Record<string, readonly string[]> = {
   reading: ["engine"],
   analyses: ["engine", "reading", "store"],
   functions: ["engine", "reading"],
+  programme: ["engine", "reading", "store", "analyses"],
   store: ["engine", "reading"],
-  sheet: ["store", "reading", "analyses/report"],
-  pane: ["sheet", "store", "analyses", "reading", "engine", "functions/reference", "functions/answerOf"],
+  sheet: ["store", "reading", "analyses/report", "programme/page"],
+  pane: ["sheet", "store", "programme", "analyses", "reading", "engine", "functions/reference", "functions/answerOf"],
   host: [],
   batch: ["host", "sheet", "store", "analyses", "reading", "functions", "engine/result"],
 };

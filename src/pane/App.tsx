@@ -14,6 +14,9 @@ const KeepScreen = lazy(() => import("./screens/KeepScreen"));
 const PrioritiesScreen = lazy(() => import("./screens/PrioritiesScreen"));
 const PlanScreen = lazy(() => import("./screens/PlanScreen"));
 const DeliverScreen = lazy(() => import("./screens/DeliverScreen"));
+const LoadScreen = lazy(() => import("./screens/LoadScreen"));
+const OutcomeScreen = lazy(() => import("./screens/OutcomeScreen"));
+const PagesScreen = lazy(() => import("./screens/PagesScreen"));
 const FunctionsPage = lazy(() => import("./screens/FunctionsPage"));
 
 export function App() {
@@ -48,6 +51,12 @@ function Shown({ screen, go }: { readonly screen: Screen; readonly go: (screen: 
       return <PlanScreen go={go} />;
     case "deliver":
       return <DeliverScreen go={go} />;
+    case "load":
+      return <LoadScreen go={go} />;
+    case "outcome":
+      return <OutcomeScreen go={go} />;
+    case "pages":
+      return <PagesScreen go={go} />;
     case "functions":
       return <FunctionsPage go={go} />;
   }

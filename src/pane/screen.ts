@@ -10,6 +10,9 @@ export type Screen =
   | { readonly kind: "priorities" }
   | { readonly kind: "plan" }
   | { readonly kind: "deliver" }
+  | { readonly kind: "load" }
+  | { readonly kind: "outcome" }
+  | { readonly kind: "pages" }
   | { readonly kind: "functions" };
 
 /** Whom an entry sheet is to be made for in what, where another screen has found it already. */

@@ -29,8 +29,16 @@ export const tasks: readonly { readonly part: Part; readonly list: readonly Task
       { ...words.tasks.priorities, screen: { kind: "priorities" } },
       { ...words.tasks.plan, screen: { kind: "plan" } },
       { ...words.tasks.deliver, screen: { kind: "deliver" } },
+      { ...words.tasks.load, screen: { kind: "load" } },
     ],
   },
-  { part: "review", list: asked("review") },
+  {
+    part: "review",
+    list: [
+      ...asked("review"),
+      { ...words.tasks.outcome, screen: { kind: "outcome" } },
+      { ...words.tasks.pages, screen: { kind: "pages" } },
+    ],
+  },
   { part: "cells", list: [{ ...words.tasks.functions, screen: { kind: "functions" } }] },
 ];

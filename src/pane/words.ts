@@ -36,7 +36,7 @@ export const words = {
       title: "Who changed, who did the work",
       question: "Did the block show in the retests, and what comes next?",
     },
-    pages: { title: "Pages to print", question: "A page for each athlete, and one for the head coach." },
+    pages: { title: "Pages for athletes", question: "A page for each athlete: where they stand, and what to work on." },
     functions: { title: "Functions", question: "Which TAPELINE functions are there for your own formulas?" },
   },
 
@@ -193,7 +193,28 @@ export const words = {
     print: (pages: number) => `Make ${many(pages, "page")} to print`,
   },
 
+  load: {
+    noDiary: "There is nothing in the diary yet",
+    source: "the table Tapeline_Diary",
+    whose: "Whose weeks",
+    squad: "The squad's mean",
+    everybody: "Everybody's",
+  },
+
+  outcome: {
+    nothing: "Nothing to review yet",
+    nothingText: "This holds the latest results against earlier ones of the same athletes, from another day.",
+    source: "the table Tapeline_Results",
+    next: "Next cycle",
+    fates: (carried: number, fresh: number, done: number, aside: number) =>
+      `Of the priorities, ${carried} are carried over, ${done} are done, ${aside} are set aside, and ${fresh} are new.`,
+    toPriorities: "See the new priorities",
+  },
+
   pages: {
+    title: (pages: number) => many(pages, "page"),
+    text: "Where the athlete stands, what to work on, what has changed since the last test, and what comes next. Nobody else's results are on it.",
+    caution: "Personal data: hand each page to its athlete, or to the parents of a minor, and to nobody else.",
     written: (written: number, wished: number) =>
       written === wished ? `${many(written, "page")} made` : `Stopped after ${written} of ${many(wished, "page")}`,
     progress: (done: number, of: number) => `${done} of ${many(of, "page")}`,

@@ -1,0 +1,62 @@
+import { useMemo } from "react";
+import { today } from "../../analyses/today";
+import { type AthleteFacts, athletePage } from "../../programme/athletePage";
+import { isMinorIn } from "../../programme/plannedSquad";
+import { decided } from "../../store/priorityTable";
+import { isSameName } from "../../store/sameName";
+import { NeedsResults } from "../parts/NeedsResults";
+import { Page } from "../parts/Page";
+import type { Screen } from "../screen";
+import type { ProgrammeFacts } from "../useProgramme";
+import { useReview } from "../useReview";
+import { words } from "../words";
+import { useWorkbook } from "../workbook";
+import { PagesBar } from "./PagesBar";
+
+/** A page for each athlete, with nobody else's results on it. */
+export default function PagesScreen({ go }: { readonly go: (screen: Screen) => void }) {
+  return (
+    <Page title={words.tasks.pages.title} text={words.tasks.pages.question} go={go}>
+      <NeedsResults go={go}>{(facts) => <Pages facts={facts} />}</NeedsResults>
+    </Page>
+  );
+}
+
+function Pages({ facts }: { readonly facts: ProgrammeFacts }) {
+  const { background } = useWorkbook();
+  const reviewed = useReview(facts);
+  const pages = useMemo(() => {
+    const { profiles, programme, kept } = facts;
+    const date =
+      kept
+        .map((result) => result.date)
+        .sort()
+        .at(-1) ?? today();
+    const worked = decided(programme.priorities);
+    return profiles
+      .filter(({ qualities }) => qualities.some(({ z }) => z !== null))
+      .map((profile): AthleteFacts => {
+        const own = <Row extends { readonly athlete: string }>(rows: readonly Row[]): Row[] =>
+          rows.filter(({ athlete }) => isSameName(athlete, profile.athlete));
+        return {
+          profile,
+          priorities: own(worked),
+          changes: own(reviewed?.changes ?? []),
+          plan: own(programme.plan),
+          isMinor: isMinorIn(Number(today().slice(0, 4)), profile.athlete, background),
+          date,
+        };
+      })
+      .map(athletePage);
+  }, [facts, reviewed, background]);
+  return (
+    <>
+      <section className="card" aria-labelledby="pages-title">
+        <h2 id="pages-title">{words.pages.title(pages.length)}</h2>
+        <p>{words.pages.text}</p>
+        <p className="quiet">{words.pages.caution}</p>
+      </section>
+      <PagesBar label={words.deliver.print(pages.length)} pages={pages} />
+    </>
+  );
+}
