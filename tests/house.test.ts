@@ -29,6 +29,7 @@ const libraries: Record<string, RegExp> = {
   engine: /^(@stdlib\/|simple-statistics$|ml-)/,
   analyses: /^zod$/,
   store: /^zod$/,
+  programme: /^zod$/,
   pane: /^(react(-dom)?(\/|$)|@radix-ui\/|zod$)/,
   "functions/metadata": /^(typescript|custom-functions-metadata|webpack|node:[a-z]+)$/,
   batch: /^(zod|node:[a-z]+)$/,

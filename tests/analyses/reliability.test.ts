@@ -47,6 +47,17 @@ describe("reliability of a test", () => {
     expect(row!.detectable).toBeNull();
   });
 
+  it("counts an athlete once, of however many days there are trials", () => {
+    const results = ["2026-08-11", "2026-08-18"].flatMap((date) =>
+      ["A", "B", "C"].flatMap((athlete, index) =>
+        [150, 153].map((value, trial) =>
+          testResult({ athlete, test: "Hop", date, attempt: trial + 1, value: value + index * 5 + trial * index }),
+        ),
+      ),
+    );
+    expect(rowsOf(results, { compare: "trials" }).rows[0]).toMatchObject({ athletes: 3, repeats: 2 });
+  });
+
   it("takes days for sessions, reduced from their trials", () => {
     const results = ["2026-08-11", "2026-08-18"].flatMap((date, day) =>
       [150, 160, 170, 155].flatMap((value, athlete) =>

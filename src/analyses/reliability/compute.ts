@@ -35,7 +35,9 @@ export function compute(
   const rows = [...tests].map(([test, own]) => {
     const { direction, reduction } = factsOf(own[0]!, settings, background);
     const choices = { ...settings, direction, reduction };
-    return rowOf({ test, unit: unitOf(own[0]!) }, repeatsOf(own, choices), choices);
+    const repeats = repeatsOf(own, choices);
+    const named = { test, unit: unitOf(own[0]!), athletes: athletesWithRepeats(own, repeats, choices) };
+    return rowOf(named, repeats, choices);
   });
   return ok({
     rows,
@@ -46,8 +48,19 @@ export function compute(
   });
 }
 
+/** Each athlete once, however many days they have trials of: between trials every day is a row of its own. */
+function athletesWithRepeats(
+  own: readonly TestResult[],
+  repeats: RepeatedResults,
+  { compare }: ReliabilityChoices,
+): number {
+  if (compare === "sessions") return repeats.filter((row) => row.filter((value) => value !== null).length >= 2).length;
+  const sets = [...groupBy(own, ({ athlete, date }) => `${athlete}|${date}`).values()];
+  return new Set(sets.filter((set) => set.length >= 2).map(([first]) => first!.athlete)).size;
+}
+
 function rowOf(
-  named: Pick<ReliabilityRow, "test" | "unit">,
+  named: Pick<ReliabilityRow, "test" | "unit" | "athletes">,
   repeats: RepeatedResults,
   choices: ReliabilityChoices,
 ): ReliabilityRow {
@@ -55,7 +68,6 @@ function rowOf(
   const columns = repeats[0]?.length ?? 0;
   const row = {
     ...named,
-    athletes: repeats.filter((own) => own.filter((value) => value !== null).length >= 2).length,
     repeats: columns,
     mean: mean(values),
   };

@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useEffect, useRef } from "react";
 import { home, type Screen } from "../screen";
 import { words } from "../words";
 
@@ -11,6 +11,12 @@ export function Page(props: {
   readonly children: ReactNode;
 }) {
   const { title, text, go, children } = props;
+  const heading = useRef<HTMLHeadingElement>(null);
+  const cameHere = go !== undefined;
+  // Who pressed their way here with the keyboard goes on from the heading, not from nowhere.
+  useEffect(() => {
+    if (cameHere) heading.current?.focus();
+  }, [cameHere]);
   return (
     <>
       <header className="masthead">
@@ -19,7 +25,9 @@ export function Page(props: {
             {words.home.back}
           </button>
         )}
-        <h1>{title}</h1>
+        <h1 ref={heading} tabIndex={-1}>
+          {title}
+        </h1>
         <p>{text}</p>
       </header>
       <main aria-label={words.paneLabel}>{children}</main>
