@@ -221,6 +221,14 @@ export const words = {
     stop: "Stop",
   },
 
+  notSetUp: {
+    title: "Not in squad or battery",
+    athletes: (names: readonly string[]) =>
+      `${names.slice(0, 4).join(", ")}${names.length > 4 ? ` and ${names.length - 4} more` : ""}: not in the squad. Their results are kept all the same, without a role.`,
+    test: (name: string) => `“${name}” is not in the battery: without quality, range and retest.`,
+    readAs: (test: string) => `Read as “${test}”`,
+  },
+
   origin: {
     label: "Results from",
     selection: "The cells I select",

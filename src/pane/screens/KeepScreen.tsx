@@ -16,6 +16,7 @@ import { words } from "../words";
 import { useWorkbook } from "../workbook";
 import { AlikeNames } from "./AlikeNames";
 import { KeptMessage } from "./KeptMessage";
+import { NotSetUp } from "./NotSetUp";
 import { Remarks } from "./Remarks";
 import { Understood } from "./Understood";
 
@@ -147,6 +148,7 @@ function KeepCells(cells: SelectedCells & { readonly grownFrom: string | null })
         )}
       </Understood>
       <AlikeNames sheet={grid.sheet} reading={reading} map={map} setMap={setMap} />
+      <NotSetUp reading={reading} map={map} setMap={setMap} />
       <Remarks sheet={grid.sheet} remarks={reading.remarks} />
       {refused.length > 0 && (
         <Message tone="plain" title={words.keep.refused(refused.length)}>
