@@ -399,7 +399,7 @@ describe("the grid", () => {
     await tab("Grid").click();
     // Without another sheet's name: the selection is that of this sheet.
     expect(await selected()).toMatch(/^[A-Z]+\d+$/);
-  });
+  }, 90_000);
 });
 
 describe("a page whose task pane does not load", () => {
