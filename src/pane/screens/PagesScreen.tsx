@@ -2,6 +2,7 @@ import { useMemo } from "react";
 import { today } from "../../analyses/today";
 import { type AthleteFacts, athletePage } from "../../programme/athletePage";
 import { isMinorIn } from "../../programme/plannedSquad";
+import { priorities } from "../../programme/priorities";
 import { decided } from "../../store/priorityTable";
 import { isSameName } from "../../store/sameName";
 import { NeedsResults } from "../parts/NeedsResults";
@@ -26,13 +27,17 @@ function Pages({ facts }: { readonly facts: ProgrammeFacts }) {
   const { background } = useWorkbook();
   const reviewed = useReview(facts);
   const pages = useMemo(() => {
-    const { profiles, programme, kept } = facts;
+    const { profiles, programme, kept, sides } = facts;
     const date =
       kept
         .map((result) => result.date)
         .sort()
         .at(-1) ?? today();
-    const worked = decided(programme.priorities);
+    // What the coach has written and decided goes before what would be proposed now.
+    const worked =
+      programme.priorities.length > 0
+        ? decided(programme.priorities)
+        : priorities(profiles, sides, background, { most: 3 }).priorities;
     return profiles
       .filter(({ qualities }) => qualities.some(({ z }) => z !== null))
       .map((profile): AthleteFacts => {
