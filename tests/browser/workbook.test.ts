@@ -30,13 +30,16 @@ const message = () =>
     return dialog.open ? [...dialog.querySelectorAll("h2, p, li")].map((each) => each.textContent) : [];
   });
 
-const workbookNamed = (name: string) =>
-  open.page.waitForFunction(
+/** Waits until it is open and, which on a busy machine comes later, calculated. */
+async function workbookNamed(name: string): Promise<void> {
+  await open.page.waitForFunction(
     (wanted) =>
       document.querySelector("h1")?.textContent === wanted && document.documentElement.dataset.ready === "true",
     name,
     { timeout: 60_000 },
   );
+  await open.page.evaluate(() => window.tapelineHost!.settle());
+}
 
 const choose = (file: Parameters<OpenPage["page"]["setInputFiles"]>[1]) =>
   open.page.setInputFiles("#workbook-file", file);
