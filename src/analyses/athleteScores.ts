@@ -1,12 +1,11 @@
 import { mean } from "../engine/moments";
-import { valueOr } from "../engine/result";
-import { reduceTrials } from "../engine/trials/reduceTrials";
 import type { Direction } from "../engine/trials/reduction";
 import type { TestResult } from "../reading/testResult";
 import { choice } from "./fields";
 import { groupBy } from "./groupBy";
 import { daysOf } from "./sessions";
 import type { TestFacts } from "./testFacts";
+import { trialScore } from "./trialScore";
 
 /** One athlete's score in one test: of both sides together where the test has two. */
 export type AthleteScore = {
@@ -75,13 +74,10 @@ function scoreOf(
   { sides }: ScoreChoices,
 ): Pick<AthleteScore, "score" | "why"> {
   const reduced = (trials: readonly TestResult[]) =>
-    valueOr(
-      reduceTrials(
-        trials.map(({ value }) => value),
-        facts,
-      ),
-      null,
-    )?.score ?? null;
+    trialScore(
+      trials.map(({ value }) => value),
+      facts,
+    );
   if (!isTwoSided) {
     const score = reduced(session);
     return { score, why: score === null ? "Too few trials" : "" };

@@ -1,5 +1,5 @@
 import { mean, median } from "../engine/moments";
-import { pooledNoise } from "../engine/reliability/pooledNoise";
+import { type Noise, pooledNoise } from "../engine/reliability/pooledNoise";
 import { valueOr } from "../engine/result";
 import { reducedScoreMoments } from "../engine/trials/reducedScoreMoments";
 import { fewestTrials } from "../engine/trials/reduction";
@@ -20,6 +20,10 @@ export const trialSets = (results: readonly TestResult[]): TestResult[][] => [
   ...groupBy(results, ({ athlete, side, date }) => [athlete, side, date].join("|")).values(),
 ];
 
+/** The noise of one trial, pooled over all sets of them; null where no set has two. */
+export const noiseOfTrials = (results: readonly TestResult[]): Noise | null =>
+  valueOr(pooledNoise(trialSets(results).map((set) => set.map(({ value }) => value))), null);
+
 /**
  * The noise of the athletes' scores from all their trials pooled: the noise of one trial, times what its reduction from
  * the usual number of trials leaves of it, at the size of the middle score; the mean of two sides has half the variance.
@@ -30,14 +34,16 @@ export function scoreNoise(
   { reduction }: Pick<TestFacts, "reduction">,
   { sides }: Pick<ScoreChoices, "sides">,
 ): ScoreNoise | null {
-  const sets = trialSets(scores.flatMap(({ results }) => results)).map((set) => set.map(({ value }) => value));
-  const noise = valueOr(pooledNoise(sets), null);
+  const results = scores.flatMap((one) => one.results);
+  const noise = noiseOfTrials(results);
   const present = scores.flatMap(({ score }) => (score === null ? [] : [score]));
   if (noise === null || present.length === 0) return null;
-  const counts = sets.map(({ length }) => length).filter((count) => count >= fewestTrials(reduction));
+  const counts = trialSets(results)
+    .map(({ length }) => length)
+    .filter((count) => count >= fewestTrials(reduction));
   if (counts.length === 0) return null;
   const ofReduction = mean(counts.map((count) => reducedScoreMoments(count, reduction).variance));
-  const isMeanOfSides = sides === "mean" && scores.some(({ results }) => results.some(({ side }) => side !== null));
+  const isMeanOfSides = sides === "mean" && results.some(({ side }) => side !== null);
   return {
     typicalError:
       median(present) * noise.logStandardDeviation * Math.sqrt(isMeanOfSides ? ofReduction / 2 : ofReduction),

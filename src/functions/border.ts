@@ -1,6 +1,7 @@
 import { confidenceRefusals } from "../engine/confidence";
 import type { Refused, Result } from "../engine/result";
 import { type Direction, type Reduction, reductions } from "../engine/trials/reduction";
+import { daySerial } from "../reading/days";
 import type { Cell } from "../reading/grid";
 import { readDate } from "../reading/readDate";
 import { readNumber } from "../reading/readNumber";
@@ -75,11 +76,8 @@ function dayIn(argument: Argument): Reading<number> {
   // The desktop's 0 for an empty cell.
   const read = readDate(cell === 0 ? null : cell);
   if (read.kind === "empty") return null;
-  return read.kind === "date" ? Date.parse(read.date) / millisecondsOfDay + serialOf1970 : invalid(read.why);
+  return read.kind === "date" ? daySerial(read.date) : invalid(read.why);
 }
-
-const millisecondsOfDay = 86_400_000;
-const serialOf1970 = 25_569;
 
 /** Cells that each hold one of a closed list of words. */
 export const worded = <Word extends string>(range: Argument[][], words: Words<Word>, what: string): Readings<Word> =>

@@ -1,6 +1,7 @@
 import { useMemo } from "react";
-import { dayNumber, isoDay } from "../programme/days";
 import { type Review, type ReviewedBlock, review } from "../programme/review";
+import { dayNumber, isoDay } from "../reading/days";
+import type { TestResult } from "../reading/testResult";
 import type { ProgrammeFacts } from "./useProgramme";
 import { useWorkbook } from "./workbook";
 
@@ -14,10 +15,10 @@ function reviewedBlock({ programme, kept }: ProgrammeFacts): ReviewedBlock | nul
 }
 
 /** Retests against baselines; null where there is nothing to hold against each other yet. */
-export function useReview(facts: ProgrammeFacts): Review | null {
+export function useReview(facts: ProgrammeFacts, results: readonly TestResult[]): Review | null {
   const { background } = useWorkbook();
   return useMemo(() => {
     const block = reviewedBlock(facts);
-    return block && review(facts.results, facts.programme.diary, background, block);
-  }, [facts, background]);
+    return block && review(results, facts.programme.diary, background, block);
+  }, [facts, results, background]);
 }

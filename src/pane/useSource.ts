@@ -1,7 +1,7 @@
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useRef, useState } from "react";
 import { placeOf } from "../reading/address";
 import { readAgain, readSelection, type Selection } from "../sheet/readSelection";
-import { watchWorkbook } from "../sheet/watchWorkbook";
+import { useWatch, useWhenQuiet } from "./useWatch";
 
 export type Source =
   | { readonly state: "reading" }
@@ -39,33 +39,17 @@ export function useSource(apart: string | null): { readonly source: Source; read
     }
   }, []);
 
-  useEffect(() => {
-    let stop: (() => Promise<void>) | undefined;
-    let ended = false;
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const soon = (how: () => Promise<Selection>) => {
-      clearTimeout(timer);
-      timer = setTimeout(() => read(how), quietMilliseconds);
-    };
-    const again = () => {
+  const whenQuiet = useWhenQuiet(quietMilliseconds);
+  const soon = (how: () => Promise<Selection>) => whenQuiet(() => void read(how));
+  useWatch({
+    onSelect: () => soon(readSelection),
+    onEdit: () => {
       const cells = current.current;
-      if (cells) soon(() => readAgain(cells));
-      else soon(readSelection);
-    };
-    watchWorkbook({ onSelect: () => soon(readSelection), onEdit: again }).then(
-      (end) => {
-        stop = end;
-        if (ended) end();
-        else read(readSelection);
-      },
-      (error) => setSource({ state: "failed", error }),
-    );
-    return () => {
-      ended = true;
-      clearTimeout(timer);
-      stop?.();
-    };
-  }, [read]);
+      soon(cells ? () => readAgain(cells) : readSelection);
+    },
+    onReady: () => void read(readSelection),
+    onFailure: (error) => setSource({ state: "failed", error }),
+  });
 
   return { source, retry: () => read(readSelection) };
 }

@@ -1,9 +1,9 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useRef, useState } from "react";
 import type { Deed } from "../sheet/deed";
 import { readBackground } from "../sheet/readBackground";
-import { watchWorkbook } from "../sheet/watchWorkbook";
 import { type Background, noBackground } from "../store/background";
 import type { StoreRemark, StoreTableId } from "../store/storeTable";
+import { useWatch, useWhenQuiet } from "./useWatch";
 
 /** What the pane knows of the workbook beside the selection, and what it has done to it. */
 export type WorkbookState = {
@@ -67,28 +67,13 @@ export function WorkbookProvider({ children }: { readonly children: ReactNode })
     );
   }, []);
 
-  useEffect(() => {
-    let stop: (() => Promise<void>) | undefined;
-    let ended = false;
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const soon = () => {
-      clearTimeout(timer);
-      timer = setTimeout(refresh, quietMilliseconds);
-    };
-    refresh();
-    watchWorkbook({ onSelect: () => {}, onEdit: soon }).then(
-      (end) => {
-        stop = end;
-        if (ended) void end();
-      },
-      (error) => setKnown((before) => ({ ...before, state: "failed", error })),
-    );
-    return () => {
-      ended = true;
-      clearTimeout(timer);
-      void stop?.();
-    };
-  }, [refresh]);
+  useEffect(refresh, [refresh]);
+  const whenQuiet = useWhenQuiet(quietMilliseconds);
+  useWatch({
+    onSelect: () => {},
+    onEdit: () => whenQuiet(refresh),
+    onFailure: (error) => setKnown((before) => ({ ...before, state: "failed", error })),
+  });
 
   const workbook = useMemo(
     (): WorkbookState => ({

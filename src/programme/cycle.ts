@@ -1,11 +1,11 @@
 import { overdueRetest } from "../engine/flags/overdueRetest";
+import { dayNumber } from "../reading/days";
 import { seriesName } from "../reading/measures";
 import type { BatteryTest } from "../store/battery";
 import type { DiaryEntry } from "../store/diary";
 import type { KeptResult } from "../store/keptResults";
 import { nameKey } from "../store/sameName";
 import type { SquadMember } from "../store/squad";
-import { dayNumber } from "./days";
 
 /** Where in the cycle the squad is. */
 export type Stage = "setUp" | "test" | "understand" | "plan" | "deliver" | "review";

@@ -1,15 +1,6 @@
-/** The qualities that our templates, ready-made tests and exercises speak of; a coach may name others. */
-export const qualities = [
-  "Speed",
-  "Change of direction",
-  "Lower-body power",
-  "Upper-body power",
-  "Strength",
-  "Muscle capacity",
-  "Endurance",
-] as const;
+import type { qualities } from "../store/readyBatteries";
 
-export type Quality = (typeof qualities)[number];
+type Quality = (typeof qualities)[keyof typeof qualities];
 
 /** What a sport asks of a role: how much each quality counts, 1 as any, 2 twice as much, 0 not at all. */
 export type DemandTemplate = {

@@ -4,8 +4,8 @@ import { sessionLoad } from "../engine/load/sessionLoad";
 import { weekSummary } from "../engine/load/weekSummary";
 import { weekToWeekChange } from "../engine/load/weekToWeekChange";
 import { valueOr } from "../engine/result";
+import { dayNumber, isoDay, mondayOf } from "../reading/days";
 import type { DiaryEntry } from "../store/diary";
-import { dayNumber, isoDay, mondayOf } from "./days";
 
 export const exposures = ["throws", "jumps", "sprints", "deliveries"] as const;
 export type Exposure = (typeof exposures)[number];

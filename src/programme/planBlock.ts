@@ -1,7 +1,7 @@
+import { dayNumber, isoDay } from "../reading/days";
 import type { Exercise } from "../store/exercises";
 import type { PlannedRow } from "../store/planTable";
 import { chooseExercises } from "./chooseExercises";
-import { dayNumber, isoDay } from "./days";
 import { type Phase, type Prescription, prescriptionOf } from "./phases";
 import { type BarAndPlates, reckonLoad } from "./reckonLoad";
 

@@ -1,7 +1,7 @@
 import { groupBy } from "../analyses/groupBy";
+import { noiseOfTrials } from "../analyses/scoreNoise";
 import { ofLatestDays } from "../analyses/sessions";
 import { standardDeviation } from "../engine/moments";
-import { pooledNoise } from "../engine/reliability/pooledNoise";
 import { valueOr } from "../engine/result";
 import { zScores } from "../engine/standing/zScores";
 import { reducedScoreMoments } from "../engine/trials/reducedScoreMoments";
@@ -45,10 +45,7 @@ export function testScores(results: readonly TestResult[], test: BatteryTest): T
   );
   if (z === null) return [];
   const spread = standardDeviation(squad.map(({ score }) => score));
-  const noise = valueOr(
-    pooledNoise([...groupBy(own, setOf).values()].map((set) => set.map(({ value }) => value))),
-    null,
-  );
+  const noise = noiseOfTrials(own);
   return squad.map(({ athlete, score, relativeVariance }, index) => ({
     athlete,
     score,
@@ -57,8 +54,6 @@ export function testScores(results: readonly TestResult[], test: BatteryTest): T
       noise === null ? null : (noise.logStandardDeviation * Math.sqrt(relativeVariance) * Math.abs(score)) / spread,
   }));
 }
-
-const setOf = ({ athlete, side, date }: TestResult): string => [athlete, side, date].join("|");
 
 /** Score of an athlete's trials, and the variance of its logarithm in units of one trial's. */
 function scoreOf(trials: readonly TestResult[], { reduction, direction, sides }: BatteryTest) {

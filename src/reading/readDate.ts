@@ -1,3 +1,4 @@
+import { dayOfSerial } from "./days";
 import { type Cell, isCellError } from "./grid";
 
 /** What one cell says where a day is expected: ISO (YYYY-MM-DD), or why it does not. */
@@ -9,9 +10,6 @@ export type DateReading =
 /** Serial numbers of the days from 1 January 1990 to 31 December 2099: a number outside is not meant as a day. */
 const firstSerial = 32_874;
 const lastSerial = 73_050;
-/** Day 0 of the 1900 date system, counted from 1 March 1900 on. */
-const epoch = Date.UTC(1899, 11, 30);
-const dayMilliseconds = 86_400_000;
 
 /**
  * A cell as a day. Spreadsheets keep days as serial numbers (1900 date system). Of days typed as text only those with
@@ -24,7 +22,7 @@ export function readDate(cell: Cell): DateReading {
   if (typeof cell === "boolean") return unread(`${cell ? "TRUE" : "FALSE"} is not a date.`);
   if (typeof cell === "number") {
     if (!(cell >= firstSerial && cell < lastSerial + 1)) return unread(`${cell} is not a date from 1990 to 2099.`);
-    return { kind: "date", date: isoOf(new Date(epoch + Math.floor(cell) * dayMilliseconds)) };
+    return { kind: "date", date: dayOfSerial(cell) };
   }
   const text = cell.trim();
   const iso = /^(\d{4})-(\d{1,2})-(\d{1,2})(?:[T ].*)?$/.exec(text);

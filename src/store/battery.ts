@@ -1,6 +1,7 @@
 import type { Direction, Reduction } from "../engine/trials/reduction";
-import { type MeasureKey, measureKeys, measureOf, seriesName } from "../reading/measures";
-import { choiceOf, measureWord, numberFrom, unitSymbol, words } from "./cellSchemas";
+import { type MeasureKey, measureOf, seriesName } from "../reading/measures";
+import { choiceOf, numberFrom, unitSymbol } from "./cellSchemas";
+import { measure, name, open, text } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -24,9 +25,6 @@ export type BatteryTest = {
   readonly caution: string | null;
 };
 
-const open = { absent: () => null, write: <Value>(value: Value) => value } as const;
-const text = { ...open, format: "@", cell: words() } as const;
-
 const scoreWords = {
   best: "best",
   mean: "mean",
@@ -45,23 +43,14 @@ export const batteryTable: StoreTable<BatteryTest> = {
   use: "One row per number: a test, or one measure of a test. A measure computed from others (an estimated maximum) is listed, never typed in.",
   columns: {
     test: {
-      ...text,
+      ...name,
       heading: "Test",
       meaning: "Name of the test as it stands on your test sheets.",
       width: 24,
-      need: "filled",
-      absent: () => "",
     },
     measure: {
-      ...open,
-      heading: "Measure",
+      ...measure,
       meaning: "What the number is, where a test gives several (load and repetitions); else empty.",
-      format: "@",
-      width: 20,
-      choices: measureKeys.map((key) => measureOf(key).label),
-      need: "readable",
-      cell: measureWord(),
-      write: (key) => (key === null ? null : measureOf(key).label),
     },
     quality: {
       ...text,

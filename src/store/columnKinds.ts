@@ -1,8 +1,11 @@
-import { day, numberFrom, words } from "./cellSchemas";
+import { daySerial } from "../reading/days";
+import { type MeasureKey, measureKeys, measureOf } from "../reading/measures";
+import { day, measureWord, numberFrom, words } from "./cellSchemas";
 
-/* Columns that many tables have, each in one way. `open` ones may stay empty. */
+/* Columns that many tables have, each in one way. */
 
-const open = { absent: () => null, write: <Value>(value: Value) => value } as const;
+/** A column whose cells may stay empty. */
+export const open = { absent: () => null, write: <Value>(value: Value) => value } as const;
 
 /** Words that may be missing. */
 export const text = { ...open, format: "@", cell: words() } as const;
@@ -30,14 +33,23 @@ export const count = (lowest: number, highest: number) =>
     write: (value: number) => value,
   }) as const;
 
-/** Day of the first serial number of the sheet: 1899-12-30, since the sheet holds a 29 February 1900. */
-const epoch = Date.UTC(1899, 11, 30);
-
 /** A day without which a row means nothing; a date on the sheet, ISO with us. */
 export const date = {
   format: "yyyy-mm-dd",
   cell: day(),
   need: "filled",
   absent: () => "",
-  write: (isoDay: string) => Math.round((Date.parse(isoDay) - epoch) / 86_400_000),
+  write: daySerial,
+} as const;
+
+/** What a number is, where a test gives several; one that cannot be read leaves its row out. */
+export const measure = {
+  ...open,
+  heading: "Measure",
+  format: "@",
+  width: 20,
+  choices: measureKeys.map((key) => measureOf(key).label),
+  need: "readable",
+  cell: measureWord(),
+  write: (key: MeasureKey | null) => (key === null ? null : measureOf(key).label),
 } as const;

@@ -1,10 +1,11 @@
 import { addressOf, quotedSheet } from "../reading/address";
-import { type MeasureKey, measureKeys, measureOf } from "../reading/measures";
+import type { MeasureKey } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
 import { convert, unitOf } from "../reading/units";
 import type { Side } from "../reading/vocabulary";
 import { type Background, memberCalled } from "./background";
-import { day, measureWord, numberFrom, resultNumber, sideWord, unitSymbol, words } from "./cellSchemas";
+import { numberFrom, resultNumber, sideWord, unitSymbol } from "./cellSchemas";
+import { date, measure, name, open, text } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { columnOffsets, readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -34,14 +35,6 @@ export type StandingResult = KeptResult & {
 /** As read from the table: without a number, a trial is the next of its kind. */
 type ResultRow = Omit<KeptResult, "trial"> & { readonly trial: number | null };
 
-const open = { absent: () => null, write: <Value>(value: Value) => value } as const;
-const text = { ...open, format: "@", cell: words() } as const;
-const filled = { need: "filled", absent: () => "" } as const;
-
-/** Day 0 of the 1900 date system, counted from 1 March 1900 on. */
-const epoch = Date.UTC(1899, 11, 30);
-export const daySerial = (isoDay: string): number => Math.round((Date.parse(isoDay) - epoch) / 86_400_000);
-
 /** What makes two rows the same trial of the same athlete. */
 const trialKey = ({ date, athlete, test, measure, side, trial }: ResultRow): string =>
   [date, nameKey(athlete), nameKey(test), measure ?? "", side ?? "", trial ?? ""].join("|");
@@ -53,28 +46,10 @@ export const resultsTable: StoreTable<ResultRow> = {
   title: "Results",
   use: "One row per trial, kept from your test sheets or typed in here. Rows may be sorted, filtered, corrected and deleted.",
   columns: {
-    date: {
-      ...filled,
-      heading: "Date",
-      meaning: "Day of the test.",
-      format: "yyyy-mm-dd",
-      width: 12,
-      cell: day(),
-      write: daySerial,
-    },
-    athlete: { ...text, ...filled, heading: "Athlete", meaning: "Name as in the squad.", width: 24 },
-    test: { ...text, ...filled, heading: "Test", meaning: "Name as in the battery.", width: 24 },
-    measure: {
-      ...open,
-      heading: "Measure",
-      meaning: "What the number is, where the test gives several; else empty.",
-      format: "@",
-      width: 20,
-      choices: measureKeys.map((key) => measureOf(key).label),
-      need: "readable",
-      cell: measureWord(),
-      write: (key) => (key === null ? null : measureOf(key).label),
-    },
+    date: { ...date, heading: "Date", meaning: "Day of the test.", width: 12 },
+    athlete: { ...name, heading: "Athlete", meaning: "Name as in the squad.", width: 24 },
+    test: { ...name, heading: "Test", meaning: "Name as in the battery.", width: 24 },
+    measure: { ...measure, meaning: "What the number is, where the test gives several; else empty." },
     side: {
       ...open,
       heading: "Side",

@@ -1,5 +1,6 @@
 import type { Side } from "../reading/vocabulary";
-import { numberFrom, sideWord, words } from "./cellSchemas";
+import { numberFrom, sideWord } from "./cellSchemas";
+import { name, open, text } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -18,9 +19,6 @@ export type SquadMember = {
   readonly notes: string | null;
 };
 
-const open = { absent: () => null, write: <Value>(value: Value) => value } as const;
-const text = { ...open, format: "@", cell: words() } as const;
-
 export const squadTable: StoreTable<SquadMember> = {
   id: "squad",
   name: "Tapeline_Squad",
@@ -29,12 +27,10 @@ export const squadTable: StoreTable<SquadMember> = {
   use: "One row per athlete; everything but the name may stay empty. Add columns of your own, sort and filter as you like.",
   columns: {
     athlete: {
-      ...text,
+      ...name,
       heading: "Athlete",
       meaning: "Name as it stands on your test sheets. Each athlete stands here once.",
       width: 24,
-      need: "filled",
-      absent: () => "",
     },
     role: {
       ...text,

@@ -23,8 +23,18 @@ jest.mock("../../src/sheet/keepResults");
 
 const go = jest.fn();
 
+/** There is something to take back only where something was written. */
+const step = { kind: "restoreSetting", key: "sample", value: undefined } as const;
+
 const outcome = (said: Partial<KeptOutcome> = {}): KeptOutcome => ({
-  ...{ added: 0, changed: 0, same: 0, clashes: [], inTheWay: null, deed: { what: "Kept results", steps: [] } },
+  ...{
+    added: 0,
+    changed: 0,
+    same: 0,
+    clashes: [],
+    inTheWay: null,
+    deed: { what: "Kept results", steps: said.added || said.changed ? [step] : [] },
+  },
   ...said,
 });
 

@@ -1,6 +1,7 @@
+import { daySerial } from "../../src/reading/days";
 import { testResult } from "../../src/reading/testResult";
 import { noBackground } from "../../src/store/background";
-import { daySerial, fromKept, mergeKept, readKept, resultsTable, toKept } from "../../src/store/keptResults";
+import { fromKept, mergeKept, readKept, resultsTable, toKept } from "../../src/store/keptResults";
 import { keptResult, squadMember } from "../sheet/storeRows";
 import { cellsOf, typedCells } from "./cellsOf";
 

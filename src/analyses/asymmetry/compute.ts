@@ -6,12 +6,12 @@ import { tooFew } from "../../engine/refusals";
 import { noiseOfAthletes } from "../../engine/reliability/noiseOfAthletes";
 import { trialNoise } from "../../engine/reliability/trialNoise";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
-import { reduceTrials } from "../../engine/trials/reduceTrials";
 import type { TestResult } from "../../reading/testResult";
 import type { Background } from "../../store/background";
 import type { Answer } from "../analysis";
 import { latestDaysNote, ofLatestDays, usedOfLatestDays } from "../sessions";
 import { assumedDirection, factsOf, type TestFacts } from "../testFacts";
+import { trialScore } from "../trialScore";
 import type { AsymmetryChoices, AsymmetryRow, AsymmetrySettings } from "./asymmetry";
 import * as words from "./words";
 
@@ -60,8 +60,8 @@ function trialsByAthlete(results: readonly TestResult[]): Trials[] {
 }
 
 function judge(trials: Trials, settings: AsymmetryChoices, noise: number | null): AsymmetryRow {
-  const left = scoreOf(trials.left, settings);
-  const right = scoreOf(trials.right, settings);
+  const left = trialScore(trials.left, settings);
+  const right = trialScore(trials.right, settings);
   const row = {
     athlete: trials.athlete,
     left,
@@ -86,10 +86,6 @@ function judge(trials: Trials, settings: AsymmetryChoices, noise: number | null)
     beyond: isBeyond ? asymmetry : null,
     within: isBeyond ? null : asymmetry,
   };
-}
-
-function scoreOf(trials: readonly number[], { reduction, direction }: AsymmetryChoices): number | null {
-  return valueOr(reduceTrials(trials, { reduction, direction }), null)?.score ?? null;
 }
 
 function strongerSide(left: number, right: number, { direction }: AsymmetryChoices): string {

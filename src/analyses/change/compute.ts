@@ -7,6 +7,7 @@ import { tooFew } from "../../engine/refusals";
 import { mixedModel } from "../../engine/reliability/mixedModel";
 import { smallestWorthwhileChange } from "../../engine/reliability/smallestWorthwhileChange";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
+import { dayNumber } from "../../reading/days";
 import type { TestResult } from "../../reading/testResult";
 import type { Background } from "../../store/background";
 import type { Answer } from "../analysis";
@@ -146,7 +147,7 @@ function repeatsOf(first: readonly AthleteScore[], second: readonly AthleteScore
   return { repeats: areCompared ? all : others, areCompared };
 }
 
-const daysBetween = (first: string, second: string): number => (Date.parse(second) - Date.parse(first)) / 86_400_000;
+const daysBetween = (first: string, second: string): number => dayNumber(second) - dayNumber(first);
 
 function rowOf({ earlier, later }: Pair, noise: ChangeNoise, facts: TestFacts, settings: ChangeSettings): ChangeRow {
   const before = earlier.score!;

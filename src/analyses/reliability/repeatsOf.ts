@@ -1,9 +1,8 @@
 import type { RepeatedResults } from "../../engine/reliability/repeatedResults";
-import { valueOr } from "../../engine/result";
-import { reduceTrials } from "../../engine/trials/reduceTrials";
 import type { TestResult } from "../../reading/testResult";
 import { groupBy } from "../groupBy";
 import { daysOf } from "../sessions";
+import { trialScore } from "../trialScore";
 import type { ReliabilityChoices } from "./reliability";
 
 /**
@@ -17,7 +16,7 @@ export function repeatsOf(results: readonly TestResult[], choices: ReliabilityCh
     return [...groupBy(results, ({ athlete }) => athlete).values()].map((own) =>
       days.map((day) => {
         const trials = own.filter(({ date }) => date === day).map(({ value }) => value);
-        return valueOr(reduceTrials(trials, choices), null)?.score ?? null;
+        return trialScore(trials, choices);
       }),
     );
   }

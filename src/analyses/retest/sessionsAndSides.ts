@@ -6,16 +6,16 @@ import { sideMissing } from "../../engine/flags/sideMissing";
 import { squadOutliers } from "../../engine/flags/squadOutliers";
 import { trialSpread } from "../../engine/flags/trialSpread";
 import { mean } from "../../engine/moments";
-import { type Noise, pooledNoise } from "../../engine/reliability/pooledNoise";
-import { valueOr } from "../../engine/result";
-import { reduceTrials } from "../../engine/trials/reduceTrials";
+import type { Noise } from "../../engine/reliability/pooledNoise";
+import { dayNumber } from "../../reading/days";
 import { seriesName } from "../../reading/measures";
 import type { TestResult } from "../../reading/testResult";
 import { groupBy } from "../groupBy";
-import { trialSets } from "../scoreNoise";
+import { noiseOfTrials, trialSets } from "../scoreNoise";
 import { sideName } from "../series";
 import { daysOf } from "../sessions";
 import type { TestFacts } from "../testFacts";
+import { trialScore } from "../trialScore";
 import type { Finding } from "./finding";
 import * as words from "./words";
 
@@ -26,7 +26,7 @@ const fewestDegreesOfFreedom = 10;
 
 /** The trials' noise of a series from all its sets; null where it is not known well enough. */
 export function noiseOfSeries(results: readonly TestResult[]): Noise | null {
-  const noise = valueOr(pooledNoise(trialSets(results).map((set) => set.map(({ value }) => value))), null);
+  const noise = noiseOfTrials(results);
   return noise !== null && noise.degreesOfFreedom >= fewestDegreesOfFreedom ? noise : null;
 }
 
@@ -159,21 +159,16 @@ export function due(results: readonly TestResult[], today: string, weeks: number
   });
 }
 
-const dayNumber = (day: string): number => Math.round(Date.parse(`${day}T00:00:00Z`) / 86_400_000);
-
 const named = ({ athlete, test, measure, side }: TestResult): Pick<Finding, "athlete" | "test"> => ({
   athlete,
   test: sideName(seriesName(test, measure), side),
 });
 
 const scoreOf = (trials: readonly TestResult[], facts: TestFacts): number | null =>
-  valueOr(
-    reduceTrials(
-      trials.map(({ value }) => value),
-      facts,
-    ),
-    null,
-  )?.score ?? null;
+  trialScore(
+    trials.map(({ value }) => value),
+    facts,
+  );
 
 const sidesOf = (session: readonly TestResult[], facts: TestFacts): [number | null, number | null] => [
   scoreOf(

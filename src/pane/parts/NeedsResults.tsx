@@ -10,7 +10,7 @@ export function NeedsResults(props: {
   readonly go: (screen: Screen) => void;
   readonly children: (facts: ProgrammeFacts) => ReactNode;
 }) {
-  const { facts, error } = useProgramme();
+  const { value: facts, error } = useProgramme();
   if (error !== null) return <HostTrouble error={error} />;
   if (!facts) {
     return (

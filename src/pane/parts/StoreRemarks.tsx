@@ -1,6 +1,6 @@
-import { goTo } from "../../sheet/goTo";
 import type { StoreRemark } from "../../store/storeTable";
 import { words } from "../words";
+import { CellButton } from "./CellButton";
 
 /** Cells of our own tables that could not be read as they stand. */
 export function StoreRemarks({ remarks }: { readonly remarks: readonly StoreRemark[] }) {
@@ -10,14 +10,7 @@ export function StoreRemarks({ remarks }: { readonly remarks: readonly StoreRema
       <ul className="remarks">
         {remarks.map(({ sheet, cell, why }) => (
           <li key={`${sheet}!${cell}${why}`}>
-            <button
-              type="button"
-              className="cell"
-              aria-label={words.remarks.goTo(`${sheet}, ${cell}`)}
-              onClick={() => void goTo(sheet, cell)}
-            >
-              {cell}
-            </button>
+            <CellButton sheet={sheet} cell={cell} called={`${sheet}, ${cell}`} />
             <span>{why}</span>
           </li>
         ))}

@@ -1,6 +1,6 @@
 import type { ColumnMap } from "../../reading/columns";
 import type { Reading } from "../../reading/readResults";
-import { goTo } from "../../sheet/goTo";
+import { CellButton } from "../parts/CellButton";
 import { words } from "../words";
 
 /** Names so alike that they may be one person's: merged if the coach says so, never by themselves. */
@@ -28,15 +28,7 @@ export function AlikeNames(props: {
             <span>{words.alike.pair(names)}</span>
             <span className="cells">
               {cells.map((cell) => (
-                <button
-                  key={cell}
-                  type="button"
-                  className="cell"
-                  aria-label={words.remarks.goTo(cell)}
-                  onClick={() => void goTo(sheet, cell)}
-                >
-                  {cell}
-                </button>
+                <CellButton key={cell} sheet={sheet} cell={cell} />
               ))}
             </span>
             <button type="button" className="link" onClick={() => merge(names)}>

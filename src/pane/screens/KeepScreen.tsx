@@ -1,16 +1,17 @@
-import { useCallback, useEffect, useState } from "react";
+import { useMemo, useState } from "react";
 import { today } from "../../analyses/today";
 import { readResults } from "../../reading/readResults";
-import { recogniseColumns } from "../../reading/recogniseColumns";
 import { type KeptOutcome, keepResults } from "../../sheet/keepResults";
 import { type EntrySheetReading, readEntrySheets } from "../../sheet/readEntrySheets";
-import { type KeptResult, toKept } from "../../store/keptResults";
+import { toKept } from "../../store/keptResults";
 import { Day } from "../parts/Day";
 import { HostTrouble } from "../parts/HostTrouble";
 import { Message } from "../parts/Message";
 import { Page } from "../parts/Page";
 import type { Screen } from "../screen";
 import { type SelectedCells, useColumns } from "../useColumns";
+import { useDeed } from "../useDeed";
+import { useReading } from "../useReading";
 import { useSource } from "../useSource";
 import { words } from "../words";
 import { useWorkbook } from "../workbook";
@@ -42,59 +43,28 @@ export default function KeepScreen({ go }: { readonly go: (screen: Screen) => vo
   );
 }
 
-type Keeping = {
-  readonly outcome: KeptOutcome | null;
-  readonly error: unknown;
-  readonly busy: boolean;
-  readonly keep: (results: readonly KeptResult[]) => Promise<void>;
-};
-
-function useKeeping(after: () => void): Keeping {
-  const { remember, refresh } = useWorkbook();
-  const [state, setState] = useState<Omit<Keeping, "keep">>({ outcome: null, error: null, busy: false });
-  const keep = async (results: readonly KeptResult[]) => {
-    setState({ outcome: null, error: null, busy: true });
-    try {
-      const outcome = await keepResults(results);
-      if (outcome.added + outcome.changed > 0) remember(outcome.deed);
-      setState({ outcome, error: null, busy: false });
-      refresh();
-      after();
-    } catch (error) {
-      setState({ outcome: null, error, busy: false });
-    }
-  };
-  return { ...state, keep };
-}
-
 /** The entry sheets we have made, each with what has been typed on it. */
 function EntrySheets() {
-  const { edition } = useWorkbook();
-  const [sheets, setSheets] = useState<readonly EntrySheetReading[]>([]);
-  const [error, setError] = useState<unknown>(null);
-  const read = useCallback(() => {
-    readEntrySheets().then(setSheets, setError);
-  }, []);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the edition is the signal to read again, not an input
-  useEffect(read, [read, edition]);
-  if (error !== null) return <HostTrouble error={error} again={read} />;
-  if (sheets.length === 0) return null;
+  const { refresh } = useWorkbook();
+  const { value: sheets, error } = useReading(readEntrySheets);
+  if (error !== null) return <HostTrouble error={error} again={refresh} />;
+  if (sheets === null || sheets.length === 0) return null;
   return (
     <section className="card" aria-labelledby="entry-title">
       <h2 id="entry-title">{words.keep.entrySheets}</h2>
       <ul className="entry-sheets">
         {sheets.map((sheet) => (
-          <EntrySheet key={sheet.sheet} entry={sheet} after={read} />
+          <EntrySheet key={sheet.sheet} entry={sheet} />
         ))}
       </ul>
     </section>
   );
 }
 
-function EntrySheet({ entry, after }: { readonly entry: EntrySheetReading; readonly after: () => void }) {
-  const reading = readResults(entry.grid, entry.map);
+function EntrySheet({ entry }: { readonly entry: EntrySheetReading }) {
+  const reading = useMemo(() => readResults(entry.grid, entry.map), [entry]);
   const { kept, refused } = toKept(reading.results, { sheet: entry.sheet, day: entry.date });
-  const keeping = useKeeping(after);
+  const keeping = useDeed<KeptOutcome>();
   const leftOut = reading.remarks.filter(({ leftOut, code }) => leftOut && code !== "empty");
   return (
     <li>
@@ -106,7 +76,12 @@ function EntrySheet({ entry, after }: { readonly entry: EntrySheetReading; reado
       {leftOut.length > 0 && <Remarks sheet={entry.sheet} remarks={leftOut} />}
       {refused.length > 0 && <p>{refused[0]!.why}</p>}
       {kept.length > 0 && (
-        <button type="button" className="button" disabled={keeping.busy} onClick={() => void keeping.keep(kept)}>
+        <button
+          type="button"
+          className="button"
+          disabled={keeping.busy}
+          onClick={() => void keeping.run(() => keepResults(kept))}
+        >
           {keeping.busy ? words.write.writing : words.keep.keep(kept.length)}
         </button>
       )}
@@ -128,9 +103,9 @@ function FromSelection() {
 function KeepCells(cells: SelectedCells & { readonly grownFrom: string | null }) {
   const columns = useColumns(cells);
   const { grid, map, setMap } = columns;
-  const reading = readResults(grid, map);
-  const [day, setDay] = useState(recogniseColumns(grid).date ?? today());
-  const keeping = useKeeping(() => {});
+  const reading = useMemo(() => readResults(grid, map), [grid, map]);
+  const [day, setDay] = useState(today);
+  const keeping = useDeed<KeptOutcome>();
   const needsDay = reading.results.some(({ date }) => date === null) || map.date !== null;
   const { kept, refused } = toKept(reading.results, { sheet: grid.sheet, day: map.date ?? day });
   return (
@@ -163,7 +138,7 @@ function KeepCells(cells: SelectedCells & { readonly grownFrom: string | null })
           type="button"
           className="button primary"
           disabled={kept.length === 0 || keeping.busy}
-          onClick={() => void keeping.keep(kept)}
+          onClick={() => void keeping.run(() => keepResults(kept))}
         >
           {keeping.busy ? words.write.writing : words.keep.keep(kept.length)}
         </button>

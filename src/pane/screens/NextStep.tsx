@@ -1,10 +1,9 @@
-import { useEffect, useState } from "react";
+import { useMemo } from "react";
 import { today } from "../../analyses/today";
 import { type CycleState, cycleState } from "../../programme/cycle";
-import { readKeptResults } from "../../sheet/readKeptResults";
-import { readProgramme } from "../../sheet/readProgramme";
 import type { Background } from "../../store/background";
 import type { Screen } from "../screen";
+import { useProgramme } from "../useProgramme";
 import { words } from "../words";
 import { useWorkbook } from "../workbook";
 
@@ -34,35 +33,21 @@ export default function NextStep({ go }: { readonly go: (screen: Screen) => void
 
 /** Null while it is being read, and where the workbook cannot be read: what is wrong is told where it is worked on. */
 function useCycle(): CycleState | null {
-  const { background, edition, state } = useWorkbook();
-  const [cycle, setCycle] = useState<CycleState | null>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the edition is the signal to read again, not an input
-  useEffect(() => {
-    if (state !== "read") return;
-    let current = true;
-    Promise.all([readKeptResults(), readProgramme()]).then(
-      ([kept, { plan, priorities, diary }]) => {
-        if (!current) return;
-        const weeks = plan.map(({ week }) => week);
-        const begins = plan.map((row) => row.begins).sort()[0];
-        setCycle(
-          cycleState(
-            {
-              ...{ squad: background.squad, battery: background.battery, kept: kept?.results ?? [], diary },
-              hasPriorities: priorities.length > 0,
-              block: begins === undefined ? null : { start: begins, weeks: Math.max(...weeks) },
-            },
-            today(),
-          ),
-        );
+  const { background, state } = useWorkbook();
+  const { value: facts, error } = useProgramme();
+  return useMemo(() => {
+    if (state !== "read" || facts === null || error !== null) return null;
+    const { plan, priorities, diary } = facts.programme;
+    const begins = plan.map((row) => row.begins).sort()[0];
+    return cycleState(
+      {
+        ...{ squad: background.squad, battery: background.battery, kept: facts.kept, diary },
+        hasPriorities: priorities.length > 0,
+        block: begins === undefined ? null : { start: begins, weeks: Math.max(...plan.map(({ week }) => week)) },
       },
-      () => current && setCycle(null),
+      today(),
     );
-    return () => {
-      current = false;
-    };
-  }, [background, edition, state]);
-  return cycle;
+  }, [facts, error, background, state]);
 }
 
 type Step = { readonly text: string; readonly press: string; readonly screen: Screen };

@@ -10,6 +10,7 @@ import { Page } from "../parts/Page";
 import type { Screen } from "../screen";
 import type { ProgrammeFacts } from "../useProgramme";
 import { useReview } from "../useReview";
+import { useProfiles, useResults, useWeakerSides } from "../useStandings";
 import { words } from "../words";
 import { useWorkbook } from "../workbook";
 import { ReportCard } from "./ReportCard";
@@ -24,13 +25,16 @@ export default function OutcomeScreen({ go }: { readonly go: (screen: Screen) =>
 }
 
 function Outcome({ facts, go }: { readonly facts: ProgrammeFacts; readonly go: (screen: Screen) => void }) {
-  const reviewed = useReview(facts);
+  const results = useResults(facts);
+  const reviewed = useReview(facts, results);
+  const profiles = useProfiles(results);
+  const sides = useWeakerSides(results);
   const { background } = useWorkbook();
   const next = useMemo(() => {
     if (!reviewed || facts.programme.priorities.length === 0) return [];
-    const fresh = priorities(facts.profiles, facts.sides, background, { most: 3 }).priorities;
+    const fresh = priorities(profiles, sides, background, { most: 3 }).priorities;
     return nextCycle(decided(facts.programme.priorities), fresh, reviewed);
-  }, [reviewed, facts, background]);
+  }, [reviewed, facts, profiles, sides, background]);
   if (!reviewed || reviewed.changes.length === 0) {
     return (
       <Message tone="plain" title={words.outcome.nothing}>

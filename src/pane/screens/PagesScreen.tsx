@@ -10,6 +10,7 @@ import { Page } from "../parts/Page";
 import type { Screen } from "../screen";
 import type { ProgrammeFacts } from "../useProgramme";
 import { useReview } from "../useReview";
+import { useProfiles, useResults, useWeakerSides } from "../useStandings";
 import { words } from "../words";
 import { useWorkbook } from "../workbook";
 import { PagesBar } from "./PagesBar";
@@ -25,9 +26,12 @@ export default function PagesScreen({ go }: { readonly go: (screen: Screen) => v
 
 function Pages({ facts }: { readonly facts: ProgrammeFacts }) {
   const { background } = useWorkbook();
-  const reviewed = useReview(facts);
+  const results = useResults(facts);
+  const reviewed = useReview(facts, results);
+  const profiles = useProfiles(results);
+  const sides = useWeakerSides(results);
   const pages = useMemo(() => {
-    const { profiles, programme, kept, sides } = facts;
+    const { programme, kept } = facts;
     const date =
       kept
         .map((result) => result.date)
@@ -53,7 +57,7 @@ function Pages({ facts }: { readonly facts: ProgrammeFacts }) {
         };
       })
       .map(athletePage);
-  }, [facts, reviewed, background]);
+  }, [facts, profiles, sides, reviewed, background]);
   return (
     <>
       <section className="card" aria-labelledby="pages-title">

@@ -1,12 +1,11 @@
 import { useMemo, useState } from "react";
 import { today } from "../../analyses/today";
 import { blockForm, blockSettings } from "../../programme/blockForm";
-import { dayNumber, isoDay, mondayOf } from "../../programme/days";
 import { exerciseLibrary } from "../../programme/exerciseLibrary";
 import { progressionRule } from "../../programme/phases";
 import { planBlock } from "../../programme/planBlock";
 import { plannedSquad } from "../../programme/plannedSquad";
-import { goTo } from "../../sheet/goTo";
+import { dayNumber, isoDay, mondayOf } from "../../reading/days";
 import type { Renewed } from "../../sheet/renewPlanned";
 import { setUpProgramme } from "../../sheet/setUpProgramme";
 import { writePlan } from "../../sheet/writePlan";
@@ -20,9 +19,11 @@ import { SchemaForm } from "../parts/SchemaForm";
 import type { Screen } from "../screen";
 import { useDeed } from "../useDeed";
 import type { ProgrammeFacts } from "../useProgramme";
+import { useResults, useWeakerSides } from "../useStandings";
 import { words } from "../words";
 import { useWorkbook } from "../workbook";
-import { Missing } from "./PrioritiesScreen";
+import { Missing } from "./Missing";
+import { RenewedMessage } from "./RenewedMessage";
 
 /** Plans a block from the priorities in the workbook, with the exercises there. */
 export default function PlanScreen({ go }: { readonly go: (screen: Screen) => void }) {
@@ -54,14 +55,15 @@ function PlanForm({ facts, go }: { readonly facts: ProgrammeFacts; readonly go: 
   const [form, setForm] = useState(() => blockForm.parse({}));
   const writing = useDeed<Renewed>();
   const library = useDeed<Awaited<ReturnType<typeof setUpProgramme>>>();
-  const { programme, results, sides } = facts;
+  const { programme } = facts;
+  const results = useResults(facts);
+  const sides = useWeakerSides(results);
   const exercises = programme.present.has("exercises") ? programme.exercises : exerciseLibrary;
   const block = useMemo(() => {
     const squad = plannedSquad(decided(programme.priorities), { results, sides }, background, begins);
     return planBlock(squad, exercises, blockSettings(form, begins));
   }, [programme.priorities, results, sides, background, begins, exercises, form]);
   const athletes = new Set(block.rows.map(({ athlete }) => athlete)).size;
-  const outcome = writing.outcome;
   return (
     <>
       <SchemaForm
@@ -93,27 +95,14 @@ function PlanForm({ facts, go }: { readonly facts: ProgrammeFacts; readonly go: 
           </>
         )}
       </section>
-      {block.missing.length > 0 && <Missing missing={block.missing} />}
+      <Missing missing={block.missing} />
       <p className="quiet">{progressionRule}</p>
       <p className="quiet">{words.plan.caution}</p>
       <footer className="write-bar">
-        {writing.error !== null && <HostTrouble error={writing.error} />}
-        {outcome?.inTheWay && (
-          <Message tone="trouble" title={words.programme.notWritten}>
-            <p>{outcome.inTheWay.why}</p>
-          </Message>
-        )}
-        {outcome && !outcome.inTheWay && (
-          <Message tone="good" title={words.programme.written(outcome.sheet, outcome.written)}>
-            {outcome.coachs > 0 && <p>{words.programme.coachs(outcome.coachs)}</p>}
-            <button type="button" className="link" onClick={() => void goTo(outcome.sheet, "A1")}>
-              {words.write.show}
-            </button>{" "}
-            <button type="button" className="link" onClick={() => go({ kind: "deliver" })}>
-              {words.tasks.deliver.title}
-            </button>
-          </Message>
-        )}
+        <RenewedMessage
+          writing={writing}
+          next={{ label: words.tasks.deliver.title, go: () => go({ kind: "deliver" }) }}
+        />
         <button
           type="button"
           className="button primary"

@@ -2,19 +2,19 @@ import { useMemo, useState } from "react";
 import { groupBy } from "../../analyses/groupBy";
 import { priorities } from "../../programme/priorities";
 import { trainingGroups } from "../../programme/trainingGroups";
-import { goTo } from "../../sheet/goTo";
 import type { Renewed } from "../../sheet/renewPlanned";
 import { writePriorities } from "../../sheet/writePriorities";
 import { Amount } from "../parts/Amount";
-import { HostTrouble } from "../parts/HostTrouble";
-import { Message } from "../parts/Message";
 import { NeedsResults } from "../parts/NeedsResults";
 import { Page } from "../parts/Page";
 import type { Screen } from "../screen";
 import { useDeed } from "../useDeed";
 import type { ProgrammeFacts } from "../useProgramme";
+import { useProfiles, useResults, useWeakerSides } from "../useStandings";
 import { words } from "../words";
 import { useWorkbook } from "../workbook";
+import { Missing } from "./Missing";
+import { RenewedMessage } from "./RenewedMessage";
 
 /** What each athlete should work on first, and why; the coach has the last word. */
 export default function PrioritiesScreen({ go }: { readonly go: (screen: Screen) => void }) {
@@ -32,7 +32,9 @@ function Found({ facts, go }: { readonly facts: ProgrammeFacts; readonly go: (sc
   const [most, setMost] = useState(3);
   const [all, setAll] = useState(false);
   const writing = useDeed<Renewed>();
-  const { profiles, sides } = facts;
+  const results = useResults(facts);
+  const profiles = useProfiles(results);
+  const sides = useWeakerSides(results);
   const found = useMemo(() => priorities(profiles, sides, background, { most }), [profiles, sides, background, most]);
   const { groups } = useMemo(() => trainingGroups(profiles), [profiles]);
   const athletes = [...groupBy(found.priorities, ({ athlete }) => athlete)];
@@ -73,7 +75,7 @@ function Found({ facts, go }: { readonly facts: ProgrammeFacts; readonly go: (sc
           onChange={(value) => setMost(Math.round(value))}
         />
       </section>
-      {found.missing.length > 0 && <Missing missing={found.missing} />}
+      <Missing missing={found.missing} />
       {together.length > 0 && (
         <section className="card" aria-labelledby="together-title">
           <h2 id="together-title">{words.priorities.together}</h2>
@@ -88,8 +90,9 @@ function Found({ facts, go }: { readonly facts: ProgrammeFacts; readonly go: (sc
       )}
       <p className="quiet">{words.priorities.rule}</p>
       <footer className="write-bar">
-        {writing.error !== null && <HostTrouble error={writing.error} />}
-        {writing.outcome && <Written outcome={writing.outcome} go={go} />}
+        <RenewedMessage writing={writing} next={{ label: words.tasks.plan.title, go: () => go({ kind: "plan" }) }}>
+          <p>{words.priorities.overrule}</p>
+        </RenewedMessage>
         <button
           type="button"
           className="button primary"
@@ -100,41 +103,5 @@ function Found({ facts, go }: { readonly facts: ProgrammeFacts; readonly go: (sc
         </button>
       </footer>
     </>
-  );
-}
-
-function Written({ outcome, go }: { readonly outcome: Renewed; readonly go: (screen: Screen) => void }) {
-  const { sheet, written, coachs, inTheWay } = outcome;
-  if (inTheWay) {
-    return (
-      <Message tone="trouble" title={words.programme.notWritten}>
-        <p>{inTheWay.why}</p>
-      </Message>
-    );
-  }
-  return (
-    <Message tone="good" title={words.programme.written(sheet, written)}>
-      {coachs > 0 && <p>{words.programme.coachs(coachs)}</p>}
-      <p>{words.priorities.overrule}</p>
-      <button type="button" className="link" onClick={() => void goTo(sheet, "A1")}>
-        {words.write.show}
-      </button>{" "}
-      <button type="button" className="link" onClick={() => go({ kind: "plan" })}>
-        {words.tasks.plan.title}
-      </button>
-    </Message>
-  );
-}
-
-export function Missing({ missing }: { readonly missing: readonly string[] }) {
-  return (
-    <Message tone="plain" title={words.programme.missing(missing.length)}>
-      <ul>
-        {missing.slice(0, shownAtFirst).map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
-      {missing.length > shownAtFirst && <p>{words.programme.more(missing.length - shownAtFirst)}</p>}
-    </Message>
   );
 }

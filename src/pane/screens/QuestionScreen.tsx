@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import type { AnyAnalysis } from "../../analyses/analysis";
 import { questions } from "../../analyses/questions";
 import { keptKey, reportKey } from "../../analyses/reportKey";
@@ -14,6 +14,7 @@ import { Message } from "../parts/Message";
 import { Page } from "../parts/Page";
 import type { Screen } from "../screen";
 import { useColumns } from "../useColumns";
+import { useReading } from "../useReading";
 import { useSource } from "../useSource";
 import { words } from "../words";
 import { useWorkbook } from "../workbook";
@@ -117,20 +118,13 @@ function CellsQuestion(
 }
 
 function FromKeptResults({ analysis, go }: Asking) {
-  const { background, edition, refresh } = useWorkbook();
-  const [reading, setReading] = useState<KeptReading | null>(null);
-  const [error, setError] = useState<unknown>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the edition is the signal to read again, not an input
-  useEffect(() => {
-    let current = true;
-    readKeptResults().then(
-      (kept) => current && kept && setReading((before) => unlessSame(before, keptReading(kept.results, background))),
-      (trouble) => current && setError(trouble),
-    );
-    return () => {
-      current = false;
-    };
-  }, [background, edition]);
+  const { background, refresh } = useWorkbook();
+  const { value: kept, error } = useReading(readKeptResults);
+  const last = useRef<KeptReading | null>(null);
+  const reading = useMemo(() => {
+    if (kept) last.current = unlessSame(last.current, keptReading(kept.results, background));
+    return last.current;
+  }, [kept, background]);
   const results = useMemo(
     () => reading && { reading, uses: keptUses, address: reading.address, cells: null },
     [reading],

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { Remark } from "../../reading/readResults";
-import { goTo } from "../../sheet/goTo";
+import { CellButton } from "../parts/CellButton";
 import { HostTrouble } from "../parts/HostTrouble";
 import { words } from "../words";
 
@@ -21,15 +21,12 @@ export function Remarks({ sheet, remarks }: { readonly sheet: string; readonly r
           <li key={why} data-left-out={leftOut}>
             <span className="cells">
               {cells.map((cell) => (
-                <button
+                <CellButton
                   key={cell}
-                  type="button"
-                  className="cell"
-                  aria-label={words.remarks.goTo(cell)}
-                  onClick={() => goTo(sheet, cell).then(() => setError(null), setError)}
-                >
-                  {cell}
-                </button>
+                  sheet={sheet}
+                  cell={cell}
+                  told={{ shown: () => setError(null), failed: setError }}
+                />
               ))}
             </span>
             <span>{why}</span>

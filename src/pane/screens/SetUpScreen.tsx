@@ -2,7 +2,7 @@ import { useMemo, useState } from "react";
 import { seriesName } from "../../reading/measures";
 import { recogniseColumns } from "../../reading/recogniseColumns";
 import { goToStoreTable } from "../../sheet/goToStoreTable";
-import { setUp } from "../../sheet/setUp";
+import { type SetUp, setUp } from "../../sheet/setUp";
 import { type BatteryTest, batteryTable } from "../../store/battery";
 import { resultsTable } from "../../store/keptResults";
 import { defaultWeights, weightsTable } from "../../store/qualityWeights";
@@ -16,6 +16,7 @@ import { Page } from "../parts/Page";
 import { StoreRemarks } from "../parts/StoreRemarks";
 import { Tick } from "../parts/Tick";
 import type { Screen } from "../screen";
+import { useDeed } from "../useDeed";
 import { useSource } from "../useSource";
 import { words } from "../words";
 import { useWorkbook } from "../workbook";
@@ -84,32 +85,26 @@ function Standing() {
 }
 
 function Missing({ ids }: { readonly ids: readonly BasicTable[] }) {
-  const { remember, refresh, background } = useWorkbook();
+  const { background } = useWorkbook();
   const [chosen, choose] = useState<ReadonlySet<string>>(new Set(readyBatteries.map(({ id }) => id)));
-  const [state, setState] = useState<{ readonly busy: boolean; readonly error: unknown }>({ busy: false, error: null });
+  const making = useDeed<SetUp>();
   const found = useSquadInSelection();
   const wantsSquad = ids.includes("squad");
   const wantsBattery = ids.includes("battery");
 
-  async function make() {
-    setState({ busy: true, error: null });
-    try {
-      const squad = wantsSquad ? found.squad : background.squad;
-      const battery = wantsBattery ? testsOf(chosen) : background.battery;
-      const roles = [...new Set(squad.flatMap(({ role }) => (role === null ? [] : [role])))];
-      const weights = defaultWeights(roles, qualitiesOf(battery));
-      const { deed } = await setUp({
+  const make = () => {
+    const squad = wantsSquad ? found.squad : background.squad;
+    const battery = wantsBattery ? testsOf(chosen) : background.battery;
+    const roles = [...new Set(squad.flatMap(({ role }) => (role === null ? [] : [role])))];
+    const weights = defaultWeights(roles, qualitiesOf(battery));
+    void making.run(() =>
+      setUp({
         ...(wantsSquad ? { squad } : {}),
         ...(wantsBattery ? { battery } : {}),
         ...(ids.includes("weights") ? { weights } : {}),
-      });
-      remember(deed);
-      refresh();
-      setState({ busy: false, error: null });
-    } catch (error) {
-      setState({ busy: false, error });
-    }
-  }
+      }),
+    );
+  };
 
   return (
     <>
@@ -143,10 +138,10 @@ function Missing({ ids }: { readonly ids: readonly BasicTable[] }) {
           ))}
         </section>
       )}
-      {state.error !== null && <HostTrouble error={state.error} again={() => void make()} />}
+      {making.error !== null && <HostTrouble error={making.error} again={make} />}
       <footer className="write-bar">
-        <button type="button" className="button primary" disabled={state.busy} onClick={() => void make()}>
-          {state.busy ? words.write.writing : words.setUp.make(ids.length)}
+        <button type="button" className="button primary" disabled={making.busy} onClick={make}>
+          {making.busy ? words.write.writing : words.setUp.make(ids.length)}
         </button>
       </footer>
     </>

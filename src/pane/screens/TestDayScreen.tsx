@@ -1,10 +1,9 @@
 import { useState } from "react";
 import { groupBy } from "../../analyses/groupBy";
 import { today } from "../../analyses/today";
-import { measureOf } from "../../reading/measures";
 import { goTo } from "../../sheet/goTo";
-import { makeEntrySheet } from "../../sheet/makeEntrySheet";
-import type { BatteryTest } from "../../store/battery";
+import { type EntrySheetMade, makeEntrySheet } from "../../sheet/makeEntrySheet";
+import { type BatteryTest, isEntered } from "../../store/battery";
 import { planEntrySheet } from "../../store/entrySheet";
 import { isSameName, nameKey } from "../../store/sameName";
 import type { SquadMember } from "../../store/squad";
@@ -14,6 +13,7 @@ import { Message } from "../parts/Message";
 import { Page } from "../parts/Page";
 import { Tick } from "../parts/Tick";
 import type { Screen, WishedTests } from "../screen";
+import { useDeed } from "../useDeed";
 import { words } from "../words";
 import { useWorkbook } from "../workbook";
 
@@ -48,8 +48,7 @@ function TestDayForm(props: {
   readonly go: (screen: Screen) => void;
 }) {
   const { squad, battery, wished, go } = props;
-  const { remember } = useWorkbook();
-  const entered = battery.filter(({ measure }) => measure === null || !measureOf(measure).derived);
+  const entered = battery.filter(isEntered);
   const names = [...new Set(entered.map(({ test }) => test))];
   const roles = [...new Set(squad.map(({ role }) => role ?? ""))];
   const [day, setDay] = useState(today());
@@ -57,8 +56,7 @@ function TestDayForm(props: {
     () => new Set(names.filter((name) => wished?.some(({ test }) => isOf(name, test)))),
   );
   const [without, setWithout] = useState<ReadonlySet<string>>(new Set());
-  const [made, setMade] = useState<string | null>(null);
-  const [state, setState] = useState<{ readonly busy: boolean; readonly error: unknown }>({ busy: false, error: null });
+  const making = useDeed<EntrySheetMade>();
 
   const athletes = squad.filter(
     ({ athlete, role }) =>
@@ -68,17 +66,8 @@ function TestDayForm(props: {
   const toggled = (set: ReadonlySet<string>, item: string, on: boolean) =>
     new Set(on ? [...set, item] : [...set].filter((one) => one !== item));
 
-  async function make() {
-    setState({ busy: true, error: null });
-    try {
-      const { sheet, deed } = await makeEntrySheet(plan);
-      remember(deed);
-      setMade(sheet);
-      setState({ busy: false, error: null });
-    } catch (error) {
-      setState({ busy: false, error });
-    }
-  }
+  const make = () => void making.run(() => makeEntrySheet(plan));
+  const made = making.outcome?.sheet ?? null;
 
   return (
     <>
@@ -123,15 +112,15 @@ function TestDayForm(props: {
           </button>
         </Message>
       )}
-      {state.error !== null && <HostTrouble error={state.error} again={() => void make()} />}
+      {making.error !== null && <HostTrouble error={making.error} again={make} />}
       <footer className="write-bar">
         <button
           type="button"
           className="button primary"
-          disabled={state.busy || tests.size === 0 || athletes.length === 0}
-          onClick={() => void make()}
+          disabled={making.busy || tests.size === 0 || athletes.length === 0}
+          onClick={make}
         >
-          {state.busy
+          {making.busy
             ? words.write.writing
             : tests.size === 0
               ? words.testDay.chooseTests

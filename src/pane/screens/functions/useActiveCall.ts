@@ -1,6 +1,6 @@
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useRef, useState } from "react";
 import { type ActiveCall, readActiveCall } from "../../../sheet/readActiveCall";
-import { watchWorkbook } from "../../../sheet/watchWorkbook";
+import { useWatch, useWhenQuiet } from "../../useWatch";
 import { reasonOf } from "./reasonOf";
 
 export type ThisCall =
@@ -28,28 +28,14 @@ export function useActiveCall(): { readonly current: ThisCall; readonly retry: (
     }
   }, []);
 
-  useEffect(() => {
-    let stop: (() => Promise<void>) | undefined;
-    let ended = false;
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const soon = () => {
-      clearTimeout(timer);
-      timer = setTimeout(read, quietMilliseconds);
-    };
-    watchWorkbook({ onSelect: soon, onEdit: soon }).then(
-      (end) => {
-        stop = end;
-        if (ended) end();
-        else read();
-      },
-      (error) => setCurrent({ state: "failed", error }),
-    );
-    return () => {
-      ended = true;
-      clearTimeout(timer);
-      stop?.();
-    };
-  }, [read]);
+  const whenQuiet = useWhenQuiet(quietMilliseconds);
+  const soon = () => whenQuiet(read);
+  useWatch({
+    onSelect: soon,
+    onEdit: soon,
+    onReady: read,
+    onFailure: (error) => setCurrent({ state: "failed", error }),
+  });
 
   return { current, retry: read };
 }
