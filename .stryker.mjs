@@ -6,6 +6,9 @@ import { readFileSync } from "node:fs";
 const { jest } = JSON.parse(readFileSync(new URL("package.json", import.meta.url), "utf8"));
 const pure = jest.projects.find((project) => project.displayName === "pure");
 
+// Few random cases for each mutant: see tests/draws.ts.
+process.env.DRAWS_RUNS = "25";
+
 /** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
 export default {
   mutate: ["src/engine/**/*.ts"],
@@ -17,7 +20,6 @@ export default {
       // Said though empty: left out, Jest takes ten times as long for each mutant.
       projects: [],
       testMatch: ["<rootDir>/tests/engine/**/*.test.ts"],
-      setupFiles: ["<rootDir>/tests/engine/sameDraws.ts"],
       testTimeout: jest.testTimeout,
     },
   },
@@ -29,7 +31,14 @@ export default {
   incrementalFile: ".cache/mutation/results.json",
   tempDirName: ".cache/mutation/copies",
   // The copy holds no more than the engine and its tests.
-  ignorePatterns: ["**", "!src/engine/**", "!tests/engine/**", "!tests/reference/**", "!tests/jest-preset.json"],
+  ignorePatterns: [
+    "**",
+    "!src/engine/**",
+    "!tests/engine/**",
+    "!tests/reference/**",
+    "!tests/jest-preset.json",
+    "!tests/draws.ts",
+  ],
   reporters: ["clear-text", "html"],
   clearTextReporter: { reportTests: false, allowColor: false },
   htmlReporter: { fileName: "reports/mutation.html" },

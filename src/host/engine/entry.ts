@@ -45,7 +45,8 @@ export function enter(value: unknown, format: string): CellEntry {
   if (typeof value === "number") {
     // ASSUMPTION: a number written into a cell of format "@" becomes text, as typing it does.
     if (format === "@") return literal(String(value));
-    return { kind: "value", cell: { v: value, t: CellValueType.NUMBER } };
+    // Adding zero turns negative zero into zero: a cell knows no other.
+    return { kind: "value", cell: { v: value + 0, t: CellValueType.NUMBER } };
   }
   if (typeof value === "boolean") return { kind: "value", cell: { v: value ? 1 : 0, t: CellValueType.BOOLEAN } };
   const typed = String(value);
