@@ -1,12 +1,11 @@
 import { isCellError, textOf } from "../reading/grid";
 import { type EditableRow, keepCoachsRows, type Merged } from "../store/keepCoachsRows";
 import { columnOffsets, columnsOf, readStoreTable, type StoreRemark, type StoreTable } from "../store/storeTable";
-import { createStoreTables, fillStoreTable, rememberStoreTables, removeSheets } from "./createStoreTable";
 import type { Deed } from "./deed";
 import { trapHost } from "./hostRefusal";
+import { makeStoreTable } from "./makeStoreTable";
 import { loadBelow, rewriteRows } from "./rewriteRows";
-import { storeSheet } from "./storeSheet";
-import { findStoreTables, readTables, type StandingTable, type TablesOfWorkbook } from "./storeTables";
+import { findStoreTables, readTables, type StandingTable } from "./storeTables";
 
 /** A table that we plan and the coach edits. */
 export type PlannedTable<Row> = {
@@ -39,31 +38,12 @@ export const renewPlanned = <Row>(planned: PlannedTable<Row>, fresh: readonly Ro
     Excel.run(async (context): Promise<Renewed> => {
       const workbook = await findStoreTables(context);
       const standing = workbook.find(planned.table);
-      return standing ? renew(context, planned, standing, fresh) : make(context, workbook, planned, fresh);
+      if (standing) return renew(context, planned, standing, fresh);
+      const { sheet, steps } = await makeStoreTable(context, workbook, planned.table, fresh);
+      const deed = { what: writtenWords(fresh.length, 0, sheet), steps };
+      return { sheet, written: fresh.length, coachs: 0, inTheWay: null, deed };
     }),
   );
-
-async function make<Row>(
-  context: Excel.RequestContext,
-  workbook: TablesOfWorkbook,
-  { table }: PlannedTable<Row>,
-  fresh: readonly Row[],
-): Promise<Renewed> {
-  const [created] = createStoreTables(context, [storeSheet(table, fresh)], workbook);
-  const { sheetName } = created!;
-  try {
-    await context.sync();
-    fillStoreTable(created!);
-    const steps = rememberStoreTables(context, [created!], workbook);
-    created!.sheet.activate();
-    await context.sync();
-    const deed: Deed = { what: writtenWords(fresh.length, 0, sheetName), steps };
-    return { sheet: sheetName, written: fresh.length, coachs: 0, inTheWay: null, deed };
-  } catch (error) {
-    await removeSheets(context, [sheetName]);
-    throw error;
-  }
-}
 
 async function renew<Row>(
   context: Excel.RequestContext,

@@ -1,5 +1,6 @@
 import { choiceOf } from "./cellSchemas";
 import { date, name, number, text } from "./columnKinds";
+import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
 /** One session of one athlete. */
@@ -65,3 +66,39 @@ export function readDiary(cells: TableCells): { diary: readonly DiaryEntry[]; re
   const { rows, remarks } = readStoreTable(diaryTable, cells);
   return { diary: rows.map(({ row }) => row), remarks };
 }
+
+export type DiaryMerge = {
+  readonly added: readonly DiaryEntry[];
+  /** Entries that stand already, with the same numbers. */
+  readonly same: number;
+  /** Entries that stand with other numbers: the coach must say which holds, and nothing is written of these. */
+  readonly differing: readonly { readonly standing: DiaryEntry; readonly fresh: DiaryEntry }[];
+};
+
+/**
+ * What fresh entries mean for those that stand. An entry is known by its day, athlete and session; of several by one
+ * name on one day, those that say the same are the same, whatever their order.
+ */
+export function mergeDiary(standing: readonly DiaryEntry[], fresh: readonly DiaryEntry[]): DiaryMerge {
+  const left = new Map<string, Map<string, DiaryEntry[]>>();
+  for (const entry of standing) {
+    const alike = left.get(entryKey(entry)) ?? new Map<string, DiaryEntry[]>();
+    alike.set(numbersOf(entry), [...(alike.get(numbersOf(entry)) ?? []), entry]);
+    left.set(entryKey(entry), alike);
+  }
+  const others = fresh.filter((entry) => left.get(entryKey(entry))?.get(numbersOf(entry))?.pop() === undefined);
+  const added: DiaryEntry[] = [];
+  const differing: { standing: DiaryEntry; fresh: DiaryEntry }[] = [];
+  for (const entry of others) {
+    const stands = [...(left.get(entryKey(entry))?.values() ?? [])].find(({ length }) => length > 0)?.pop();
+    if (stands === undefined) added.push(entry);
+    else differing.push({ standing: stands, fresh: entry });
+  }
+  return { added, same: fresh.length - others.length, differing };
+}
+
+const entryKey = ({ date, athlete, session }: DiaryEntry): string =>
+  [date, nameKey(athlete), nameKey(session ?? "")].join("|");
+
+const numbersOf = ({ attended, minutes, rating, throws, jumps, sprints, deliveries }: DiaryEntry): string =>
+  [attended, minutes, rating, throws, jumps, sprints, deliveries].join("|");
