@@ -69,7 +69,7 @@ const shared = (name) => ({
       { test: /\.(svg|png|woff2?)$/, type: "asset/resource" },
     ],
   },
-  optimization: { chunkIds: "named", minimizer: [new MinifyPlugin({ minify: MinifyPlugin.swcMinify })] },
+  optimization: { chunkIds: "deterministic", minimizer: [new MinifyPlugin({ minify: MinifyPlugin.swcMinify })] },
   performance: false,
   stats: "errors-warnings",
   cache: {
@@ -88,7 +88,7 @@ const addIn = {
   },
   devtool: "source-map",
   plugins: [
-    new CssPlugin({ chunkFilename: "pane-[name].css" }),
+    new CssPlugin({ chunkFilename: "pane-[contenthash:8].css" }),
     panePage("taskpane.html", {
       officeScript: "https://appsforoffice.microsoft.com/lib/1/hosted/office.js",
       contentSecurityPolicy: contentSecurityPolicy("https://appsforoffice.microsoft.com", "https://ajax.aspnetcdn.com"),
@@ -121,7 +121,7 @@ const addIn = {
     { apply: weighBundles },
   ],
 };
-addIn.output.chunkFilename = "pane-[name].js";
+addIn.output.chunkFilename = "pane-[contenthash:8].js";
 addIn.module.rules.unshift({
   include: inRoot("src", "functions", "index.ts"),
   enforce: "pre",
@@ -136,9 +136,9 @@ addIn.module.rules.unshift({
 const host = {
   ...shared("host"),
   entry: { host: "./src/host/page/main.ts", bridge: "./src/host/page/bridge.ts" },
-  optimization: { chunkIds: "named", minimize: false }, // served to this machine alone; minifying triples the build
+  optimization: { chunkIds: "deterministic", minimize: false }, // served to this machine alone; minifying triples the build
   plugins: [
-    new CssPlugin({ chunkFilename: "host-[name].css" }),
+    new CssPlugin({ chunkFilename: "host-[contenthash:8].css" }),
     new HtmlPlugin({
       template: "src/host/page/host.html",
       filename: "index.html",
@@ -153,7 +153,7 @@ const host = {
     }),
   ],
 };
-host.output.chunkFilename = "host-[name].js";
+host.output.chunkFilename = "host-[contenthash:8].js";
 
 /** The pane's page. Excel and the embedded host get the same bundles; only the office script differs. */
 function panePage(filename, templateParameters) {

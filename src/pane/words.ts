@@ -40,35 +40,6 @@ export const words = {
     functions: { title: "Functions", question: "Which TAPELINE functions are there for your own formulas?" },
   },
 
-  next: {
-    label: "Next step",
-    setUp: {
-      text: "Ask a question of any results you select, or set up squad and tests to keep results over the season.",
-      press: "Set up squad and tests",
-    },
-    test: (athletes: number, tests: number) => ({
-      text: `${many(athletes, "athlete")} and ${many(tests, "test number")} are set up. Next come results.`,
-      press: "Make a sheet for a test day",
-    }),
-    understand: {
-      text: "There are results. Ask them anything below, then decide what to work on.",
-      press: "See priorities",
-    },
-    plan: {
-      text: "The priorities are written. Overrule them where you know better, then plan.",
-      press: "Plan a block",
-    },
-    deliver: (days: number) => ({
-      text: `The block is under way: ${many(days, "day")} left.`,
-      press: "Print sessions, keep the diary",
-    }),
-    review: { text: "The block is over and new results are in.", press: "Was the change real?" },
-    due: (series: string, athletes: number, never: boolean) =>
-      `${series}: ${never ? "not tested yet" : "a retest is due"} for ${many(athletes, "athlete")}.`,
-    moreDue: (count: number) => `And ${many(count, "more test")}.`,
-    noDiary: (days: number) => `No diary entry for ${days} days.`,
-  },
-
   takeBack: {
     label: "Last thing written",
     press: "Take back",
@@ -96,23 +67,6 @@ export const words = {
     battery: "Tests",
     batteryText: "Ready-made sets to start from. Everything in them can be changed in the table.",
     make: (sheets: number) => `Set up on ${many(sheets, "new sheet")}`,
-  },
-
-  testDay: {
-    notReady: "Squad and tests first",
-    notReadyText: "A sheet for a test day is made from the squad and the tests of this workbook.",
-    when: "When",
-    day: "Day of the test",
-    which: "Which tests",
-    noQuality: "Other",
-    who: (count: number) => `Who: ${many(count, "athlete")}`,
-    noRole: "No role",
-    again: (athletes: number) => `Make a sheet to test ${many(athletes, "athlete")} again`,
-    onlyWished: "Only the athletes who are to be tested again.",
-    chooseTests: "Choose at least one test",
-    make: (sheet: string, athletes: number) => `Make “${sheet}” for ${many(athletes, "athlete")}`,
-    made: (sheet: string) => `Made: ${sheet}`,
-    madeText: "Type results there, or print it and take a pencil. Afterwards:",
   },
 
   keep: {
@@ -219,14 +173,6 @@ export const words = {
       written === wished ? `${many(written, "page")} made` : `Stopped after ${written} of ${many(wished, "page")}`,
     progress: (done: number, of: number) => `${done} of ${many(of, "page")}`,
     stop: "Stop",
-  },
-
-  notSetUp: {
-    title: "Not in squad or battery",
-    athletes: (names: readonly string[]) =>
-      `${names.slice(0, 4).join(", ")}${names.length > 4 ? ` and ${names.length - 4} more` : ""}: not in the squad. Their results are kept all the same, without a role.`,
-    test: (name: string) => `“${name}” is not in the battery: without quality, range and retest.`,
-    readAs: (test: string) => `Read as “${test}”`,
   },
 
   origin: {

@@ -20,7 +20,8 @@ export type WorkbookState = {
   /** The last thing we wrote, if it can still be taken back. */
   readonly lastDeed: Deed | null;
   readonly remember: (deed: Deed) => void;
-  readonly forget: () => void;
+  /** Something else may have been written since it was taken back: that stays. */
+  readonly forget: (deed: Deed) => void;
 };
 
 type Known = Pick<WorkbookState, "state" | "error" | "background" | "edition" | "remarks" | "present">;
@@ -81,7 +82,7 @@ export function WorkbookProvider({ children }: { readonly children: ReactNode })
       refresh,
       lastDeed: deeds.at(-1) ?? null,
       remember: (deed) => setDeeds((before) => [...before, deed]),
-      forget: () => setDeeds((before) => before.slice(0, -1)),
+      forget: (deed) => setDeeds((before) => before.filter((one) => one !== deed)),
     }),
     [known, refresh, deeds],
   );

@@ -40,6 +40,9 @@ export type Column = {
   readonly attempt?: number | undefined;
 };
 
+/** A test, and what its numbers are where it gives several. */
+export type NamedTest = { readonly test: string; readonly measure: MeasureKey | null };
+
 /** How a selection is to be read: recognised from the cells, then corrected by the coach. */
 export type ColumnMap = {
   /** Offset of the first row with data. The rows above are headings and titles. */
@@ -49,6 +52,8 @@ export type ColumnMap = {
   readonly date: string | null;
   /** Names that the coach says are one person's: a name as it was read, and the name to read it as. */
   readonly sameAthlete: Readonly<Record<string, string>>;
+  /** Tests that the coach knows by another name: a series by its name (`seriesName`), and what to read it as. */
+  readonly sameTest: Readonly<Record<string, NamedTest>>;
   readonly includeHiddenRows: boolean;
 };
 

@@ -1,13 +1,13 @@
 import { addressOf, compareAddresses } from "./address";
 import { type BodyFacts, bodyUnits } from "./bodyFacts";
 import { cellReader } from "./cellReader";
-import { type Column, type ColumnMap, isBodyUse, offsetOf, sideOfUse } from "./columns";
+import { type Column, type ColumnMap, isBodyUse, type NamedTest, offsetOf, sideOfUse } from "./columns";
 import { type Grid, isCellError, textOf } from "./grid";
 import { inOneUnit } from "./inOneUnit";
-import { fitsMeasure, seriesName } from "./measures";
+import { fitsMeasure, type MeasureKey, seriesName } from "./measures";
 import { bodyReader } from "./readBodies";
 import { type Alike, readNames } from "./readNames";
-import type { UnreadCode } from "./readNumber";
+import { shorten, type UnreadCode } from "./readNumber";
 import { type InRow, rowReader } from "./rowReader";
 import type { TestResult } from "./testResult";
 import { counter, resultColumns, trialNumber } from "./trialNumbers";
@@ -83,6 +83,10 @@ function resultsOf(
   const readCell = cellReader(grid, remarks);
   const columns = resultColumns(map);
   const rowsTogether = counter();
+  const readAs = (test: string, measure: MeasureKey | null): NamedTest => {
+    const name = seriesName(test, measure);
+    return Object.hasOwn(map.sameTest, name) ? map.sameTest[name]! : { test, measure };
+  };
   const results: TestResult[] = [];
   for (const [row, athlete] of athletes) {
     const inRow = readRow(row);
@@ -91,7 +95,8 @@ function resultsOf(
       remarks.push(inRow.unknownSide);
       continue;
     }
-    const together = [athlete, inRow.test, inRow.measure, inRow.side, inRow.date].join("|");
+    const asRead = readAs(inRow.test, inRow.measure);
+    const together = [athlete, asRead.test, asRead.measure, inRow.side, inRow.date].join("|");
     const rowNumber = inRow.attempt ?? rowsTogether.next(together);
     for (const column of columns) {
       const cell = addressOf(grid, row, column.offset);
@@ -106,8 +111,8 @@ function resultsOf(
       const side = sideOfUse(column.use) ?? inRow.side;
       const attempt = trialNumber(rowNumber, column);
       const { date, group } = inRow;
-      const test = inRow.test || column.test;
-      results.push({ athlete, test, measure, side, date, group, attempt, value, unit: unit?.symbol ?? null, cell });
+      const named = readAs(inRow.test || column.test, measure);
+      results.push({ athlete, ...named, side, date, group, attempt, value, unit: unit?.symbol ?? null, cell });
     }
   }
   return results;
@@ -136,7 +141,7 @@ function dataRows(grid: Grid, map: ColumnMap, remarks: Remark[]): number[] {
         cell,
         code: "hiddenRow",
         leftOut: true,
-        why: `The row${name ? ` of ${name}` : ""} is hidden and was left out.`,
+        why: `The row${name ? ` of ${shorten(name)}` : ""} is hidden and was left out.`,
       });
     } else rows.push(row);
   }

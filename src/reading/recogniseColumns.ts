@@ -47,6 +47,7 @@ export function recogniseColumns(grid: Grid): ColumnMap {
     columns,
     date: uses.includes("date") || !headings ? null : dateAbove(grid, headings.firstRow),
     sameAthlete: {},
+    sameTest: {},
     includeHiddenRows: false,
   };
 }

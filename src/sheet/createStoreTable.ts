@@ -6,7 +6,7 @@ import type { Choices, StoreSheet } from "./storeSheet";
 import type { TablesOfWorkbook } from "./storeTables";
 import { writeColumn } from "./tableCells";
 import { styleLines } from "./tableLook";
-import { lineHeight, wrappedLines } from "./wrappedLines";
+import { lineHeight, wrappedLineCount } from "./wrappedLineCount";
 
 export type CreatedStoreTable = {
   readonly store: StoreSheet;
@@ -67,7 +67,7 @@ export function fillStoreTable({ store, sheet }: CreatedStoreTable): void {
   });
   rows.forEach((row, index) => {
     const lines = row.map((value, column) =>
-      isSentence(store, column) ? wrappedLines(String(value ?? ""), store.widths[column]! - 2) : 1,
+      isSentence(store, column) ? wrappedLineCount(String(value ?? ""), store.widths[column]! - 2) : 1,
     );
     const most = Math.max(...lines);
     if (most > 1) sheet.getRangeByIndexes(headerRow + 1 + index, 0, 1, 1).format.rowHeight = most * lineHeight;

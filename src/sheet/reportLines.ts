@@ -1,5 +1,5 @@
 import type { Report } from "../analyses/report";
-import { wrapLines } from "./wrapLines";
+import { breakIntoLines } from "./breakIntoLines";
 
 /** The last lines above a table say where it comes from and what stands below it. */
 export const originLines = 2;
@@ -12,12 +12,12 @@ export const originLines = 2;
  */
 export function headLines(report: Report, count?: number): string[] {
   const { provenance } = report;
-  const answer = report.summary.flatMap((sentence) => wrapLines(sentence));
+  const answer = report.summary.flatMap((sentence) => breakIntoLines(sentence));
   const origin = [
-    ...wrapLines(`Read from ${provenance.source} on ${provenance.date}: ${provenance.used}.`).slice(0, 1),
+    ...breakIntoLines(`Read from ${provenance.source} on ${provenance.date}: ${provenance.used}.`).slice(0, 1),
     `${belowWords(report)} ${leftOutWords(provenance.leftOut.length)}`,
   ];
-  const title = wrapLines(report.title)[0] ?? "";
+  const title = breakIntoLines(report.title)[0] ?? "";
   if (count === undefined) return [title, ...answer, "", ...origin];
   const room = Math.max(count - 1 - originLines, 1);
   const fitted = answer.length > room ? [...answer.slice(0, room - 1), answer.slice(room - 1).join(" ")] : answer;
@@ -40,7 +40,7 @@ export function footLines(report: Report): FootLine[] {
   const { method, leftOut } = report.provenance;
   return [
     heading("How it was computed"),
-    ...body(wrapLines(method)),
+    ...body(breakIntoLines(method)),
     ...(report.cautions.length === 0 ? [] : [heading("Keep in mind")]),
     ...body(report.cautions.flatMap(listed)),
     ...(leftOut.length === 0 ? [] : [heading(`Left out (${leftOut.length})`)]),
@@ -52,7 +52,8 @@ const heading = (text: string): FootLine => ({ text, isHeading: true });
 const body = (lines: readonly string[]): FootLine[] => lines.map((text) => ({ text, isHeading: false }));
 
 /** An item of a list; the lines it goes on for stand under its first word. */
-const listed = (text: string): string[] => wrapLines(text).map((line, index) => `${index === 0 ? "•" : "  "} ${line}`);
+const listed = (text: string): string[] =>
+  breakIntoLines(text).map((line, index) => `${index === 0 ? "•" : "  "} ${line}`);
 
 /** One sentence for all cells that were left out for the same reason. */
 function byReason(leftOut: Report["provenance"]["leftOut"]): string[] {

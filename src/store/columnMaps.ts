@@ -28,6 +28,10 @@ const remembered = z.object({
     columns: z.array(column),
     date: z.string().nullable(),
     sameAthlete: z.record(z.string(), z.string()),
+    sameTest: z
+      .record(z.string(), z.object({ test: z.string(), measure: z.enum(measureKeys).nullable() }))
+      // Maps of workbooks from before tests could be read by another name.
+      .default({}),
     includeHiddenRows: z.boolean(),
   }),
 });
@@ -56,10 +60,10 @@ export function withColumnMap(
   { version, maps }: ColumnMaps,
   place: string,
   headings: readonly string[],
-  { firstDataRow, columns, date, sameAthlete, includeHiddenRows }: ColumnMap,
+  { columns, ...how }: ColumnMap,
 ): ColumnMaps {
   const kept = columns.map(({ heading: _, ...rest }) => rest);
-  const map = { firstDataRow, columns: kept, date, sameAthlete, includeHiddenRows };
+  const map = { ...how, columns: kept };
   const others = maps.filter((one) => one.place !== place);
   return { version, maps: [...others, { place, headings: [...headings], map }].slice(-mostColumnMaps) };
 }

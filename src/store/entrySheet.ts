@@ -105,6 +105,7 @@ export function entryMap(
     }),
     date,
     sameAthlete: {},
+    sameTest: {},
     includeHiddenRows: true,
   };
 }

@@ -3,7 +3,7 @@ import userEvent from "@testing-library/user-event";
 import { words } from "../../src/pane/words";
 import type { Deed } from "../../src/sheet/deed";
 import { HostRefusal } from "../../src/sheet/hostRefusal";
-import { takeBack } from "../../src/sheet/takeBack";
+import { type TakenBack, takeBack } from "../../src/sheet/takeBack";
 import { DoneBy, showInWorkbook, watchedByHand, workbookHolds } from "./shownIn";
 
 jest.mock("../../src/sheet/readBackground");
@@ -87,6 +87,30 @@ describe("taking back", () => {
     await done(second);
     expect(bar().getByText(second.what)).toBeTruthy();
     expect(bar().queryByRole("alert")).toBeNull();
+  });
+
+  it("forgets what was taken back, not what was written while that was under way", async () => {
+    showInWorkbook(
+      <>
+        <DoneBy deed={first} />
+        <DoneBy deed={second} />
+      </>,
+    );
+    await done(first);
+    let finish: (done: TakenBack) => void = () => {};
+    jest.mocked(takeBack).mockReturnValueOnce(
+      new Promise((resolve) => {
+        finish = resolve;
+      }),
+    );
+    await press(words.takeBack.press);
+    await done(second);
+    await act(async () => finish({ kind: "takenBack", gone: [] }));
+    expect(bar().getByText(second.what)).toBeTruthy();
+    jest.mocked(takeBack).mockResolvedValueOnce({ kind: "takenBack", gone: [] });
+    await press(words.takeBack.press);
+    expect(takeBack).toHaveBeenLastCalledWith(second, { anyway: false });
+    await waitFor(() => expect(noBar()).toBe(true));
   });
 
   it("says what the workbook refused, and can be tried again", async () => {

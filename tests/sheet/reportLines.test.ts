@@ -1,6 +1,6 @@
 import fc from "fast-check";
+import { breakIntoLines } from "../../src/sheet/breakIntoLines";
 import { footLines, headLines } from "../../src/sheet/reportLines";
-import { wrapLines } from "../../src/sheet/wrapLines";
 import { reportOf } from "./reportOf";
 
 const provenance = { source: "Test!A1:B3", date: "2026-08-11", method: "By hand.", used: "2 athletes, 2 results" };
@@ -48,11 +48,11 @@ describe("footLines(report)", () => {
   });
 });
 
-describe("wrapLines(text)", () => {
+describe("breakIntoLines(text)", () => {
   it("breaks between words and loses none, in lines that can be read", () => {
     fc.assert(
       fc.property(fc.array(fc.stringMatching(/^[a-zæøå.,;]{1,60}$/), { maxLength: 80 }), (words) => {
-        const lines = wrapLines(words.join("\n "));
+        const lines = breakIntoLines(words.join("\n "));
         expect(lines.flatMap((line) => line.split(" "))).toEqual(words);
         for (const line of lines) expect(line.length).toBeLessThanOrEqual(100);
       }),
@@ -60,6 +60,6 @@ describe("wrapLines(text)", () => {
   });
 
   it("shortens a word that no line holds (a cell holds 32,767 characters: Excel specifications and limits)", () => {
-    expect(wrapLines(`${"x".repeat(32_767)} jumps`)).toEqual([`${"x".repeat(59)}… jumps`]);
+    expect(breakIntoLines(`${"x".repeat(32_767)} jumps`)).toEqual([`${"x".repeat(59)}… jumps`]);
   });
 });

@@ -23,7 +23,7 @@ export function TakeBackBar() {
     try {
       const done = await takeBack(deed, { anyway });
       if (done.kind === "changedSince") setTold({ deed, outcome: done, error: null });
-      else forget();
+      else forget(deed);
       refresh();
     } catch (trouble) {
       setTold({ deed, outcome: null, error: trouble });

@@ -6,6 +6,7 @@ import { SchemaForm } from "../parts/SchemaForm";
 import type { Screen } from "../screen";
 import { type ReadResults, useAnswer } from "../useAnswer";
 import { words } from "../words";
+import { testDayWords } from "../words/testDay";
 import { Answer } from "./Answer";
 import { WriteBar } from "./WriteBar";
 
@@ -47,7 +48,7 @@ export function AnswerForm(props: {
               className="button"
               onClick={() => go({ kind: "testDay", wished: report.value.testAgain })}
             >
-              {words.testDay.again(new Set(report.value.testAgain.map(({ athlete }) => athlete)).size)}
+              {testDayWords.again(new Set(report.value.testAgain.map(({ athlete }) => athlete)).size)}
             </button>
           )}
           <SchemaForm

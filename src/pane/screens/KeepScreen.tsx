@@ -123,7 +123,7 @@ function KeepCells(cells: SelectedCells & { readonly grownFrom: string | null })
         )}
       </Understood>
       <AlikeNames sheet={grid.sheet} reading={reading} map={map} setMap={setMap} />
-      <NotSetUp reading={reading} map={map} setMap={setMap} />
+      <NotSetUp reading={reading} correction={columns} />
       <Remarks sheet={grid.sheet} remarks={reading.remarks} />
       {refused.length > 0 && (
         <Message tone="plain" title={words.keep.refused(refused.length)}>

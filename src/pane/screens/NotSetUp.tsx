@@ -1,51 +1,83 @@
-import { unknownTests } from "../../analyses/unknownTests";
-import type { ColumnMap } from "../../reading/columns";
+import { type UnknownTest, unknownTests } from "../../analyses/unknownTests";
+import type { ColumnMap, NamedTest } from "../../reading/columns";
+import { seriesName } from "../../reading/measures";
 import type { Reading } from "../../reading/readResults";
 import { memberCalled } from "../../store/background";
-import type { BatteryTest } from "../../store/battery";
 import { Message } from "../parts/Message";
-import { words } from "../words";
+import { notSetUpWords as words } from "../words/notSetUp";
 import { useWorkbook } from "../workbook";
 
-/** Athletes who are not in the squad and tests that are not in the battery: kept all the same, but told. */
+/** How cells are read, and the means to correct it. */
+type Correction = { readonly map: ColumnMap; readonly setMap: (map: ColumnMap) => void };
+
+/**
+ * Athletes who are not in the squad and tests that are not in the battery: used all the same, but told; and a test that
+ * the battery knows by another name can be read as that.
+ */
 export function NotSetUp(props: {
   readonly reading: Reading;
-  readonly map: ColumnMap;
-  readonly setMap: (map: ColumnMap) => void;
+  /** Null where the results are not read from cells that the coach has selected. */
+  readonly correction: Correction | null;
 }) {
-  const { reading, map, setMap } = props;
+  const { reading, correction } = props;
   const { background } = useWorkbook();
   const strangers =
     background.squad.length === 0
       ? []
       : reading.athletes.filter((athlete) => memberCalled(background, athlete) === null);
   const tests = unknownTests(reading, background);
-  if (strangers.length === 0 && tests.length === 0) return null;
-  const inColumns = (test: string) => map.columns.some((column) => column.test === test);
-  const readAs = (test: string, row: BatteryTest) =>
-    setMap({
-      ...map,
-      columns: map.columns.map((column) =>
-        column.test === test ? { ...column, test: row.test, measure: row.measure ?? column.measure } : column,
-      ),
-    });
+  const corrected = Object.entries(correction?.map.sameTest ?? {});
+  if (strangers.length + tests.length + corrected.length === 0) return null;
   return (
-    <Message tone="plain" title={words.notSetUp.title}>
-      {strangers.length > 0 && <p>{words.notSetUp.athletes(strangers)}</p>}
-      {tests.length > 0 && (
+    <Message tone="plain" title={words.title}>
+      {strangers.length > 0 && <p>{words.athletes(strangers)}</p>}
+      {tests.length + corrected.length > 0 && (
         <ul>
-          {tests.map(({ name, test, near }) => (
-            <li key={name}>
-              {words.notSetUp.test(name)}{" "}
-              {near[0] && inColumns(test) && (
-                <button type="button" className="link" onClick={() => readAs(test, near[0]!)}>
-                  {words.notSetUp.readAs(near[0].test)}
-                </button>
-              )}
+          {tests.map((unknown) => (
+            <li key={unknown.name}>
+              {words.test(unknown.name)} <Likely unknown={unknown} correction={correction} />
             </li>
           ))}
+          {correction !== null &&
+            corrected.map(([name, as]) => <Corrected key={name} name={name} as={as} correction={correction} />)}
         </ul>
       )}
     </Message>
+  );
+}
+
+/** The test it may be, where the battery has one. */
+function Likely(props: { readonly unknown: UnknownTest; readonly correction: Correction | null }) {
+  const { unknown, correction } = props;
+  const [near] = unknown.near;
+  if (!near) return null;
+  if (correction === null) return words.mayBe(near.test);
+  const { map, setMap } = correction;
+  const as: NamedTest = { test: near.test, measure: near.measure ?? unknown.measure };
+  return (
+    <button
+      type="button"
+      className="link"
+      onClick={() => setMap({ ...map, sameTest: { ...map.sameTest, [unknown.name]: as } })}
+    >
+      {words.readAs(seriesName(as.test, as.measure))}
+    </button>
+  );
+}
+
+function Corrected(props: { readonly name: string; readonly as: NamedTest; readonly correction: Correction }) {
+  const { name, as, correction } = props;
+  const { map, setMap } = correction;
+  const part = () => {
+    const { [name]: _, ...sameTest } = map.sameTest;
+    setMap({ ...map, sameTest });
+  };
+  return (
+    <li>
+      {words.isReadAs(name, seriesName(as.test, as.measure))}{" "}
+      <button type="button" className="link" onClick={part}>
+        {words.readAsItStands}
+      </button>
+    </li>
   );
 }

@@ -20,6 +20,7 @@ import { words } from "../words";
 import { useWorkbook } from "../workbook";
 import { AlikeNames } from "./AlikeNames";
 import { AnswerForm } from "./AnswerForm";
+import { NotSetUp } from "./NotSetUp";
 import { Remarks } from "./Remarks";
 import { Understood } from "./Understood";
 import { UnderstoodKept } from "./UnderstoodKept";
@@ -110,6 +111,7 @@ function CellsQuestion(
             {testChoice}
           </Understood>
           <AlikeNames sheet={grid.sheet} reading={reading} map={map} setMap={setMap} />
+          <NotSetUp reading={reading} correction={columns} />
           <Remarks sheet={grid.sheet} remarks={reading.remarks} />
         </>
       )}
@@ -139,7 +141,12 @@ function FromKeptResults({ analysis, go }: Asking) {
       sheet={null}
       onWritten={() => {}}
       go={go}
-      understood={(_, testChoice) => <UnderstoodKept reading={results.reading}>{testChoice}</UnderstoodKept>}
+      understood={(_, testChoice) => (
+        <>
+          <UnderstoodKept reading={results.reading}>{testChoice}</UnderstoodKept>
+          <NotSetUp reading={results.reading} correction={null} />
+        </>
+      )}
     />
   );
 }

@@ -4,7 +4,7 @@ import { today } from "../../analyses/today";
 import { goTo } from "../../sheet/goTo";
 import { type EntrySheetMade, makeEntrySheet } from "../../sheet/makeEntrySheet";
 import { type BatteryTest, isEntered } from "../../store/battery";
-import { planEntrySheet } from "../../store/entrySheet";
+import { type EntryColumn, planEntrySheet } from "../../store/entrySheet";
 import { isSameName, nameKey } from "../../store/sameName";
 import type { SquadMember } from "../../store/squad";
 import { Day } from "../parts/Day";
@@ -15,6 +15,7 @@ import { Tick } from "../parts/Tick";
 import type { Screen, WishedTests } from "../screen";
 import { useDeed } from "../useDeed";
 import { words } from "../words";
+import { testDayWords } from "../words/testDay";
 import { useWorkbook } from "../workbook";
 
 /** Makes the sheet on which a day's results are typed, or written by pencil. */
@@ -29,8 +30,8 @@ export default function TestDayScreen(props: {
     <Page title={words.tasks.testDay.title} text={words.tasks.testDay.question} go={go}>
       {state === "failed" && <HostTrouble error={error} again={refresh} />}
       {state === "read" && !ready && (
-        <Message tone="plain" title={words.testDay.notReady}>
-          <p>{words.testDay.notReadyText}</p>
+        <Message tone="plain" title={testDayWords.notReady}>
+          <p>{testDayWords.notReadyText}</p>
           <button type="button" className="button" onClick={() => go({ kind: "setUp" })}>
             {words.tasks.setUp.title}
           </button>
@@ -67,19 +68,22 @@ function TestDayForm(props: {
     new Set(on ? [...set, item] : [...set].filter((one) => one !== item));
 
   const make = () => void making.run(() => makeEntrySheet(plan));
-  const made = making.outcome?.sheet ?? null;
+  const made = making.outcome;
+  const withoutRange = [
+    ...new Set(plan.columns.flatMap(({ test, use, rule }) => (isForResults(use) && rule === null ? [test] : []))),
+  ];
 
   return (
     <>
       <section className="card" aria-labelledby="day-title">
-        <h2 id="day-title">{words.testDay.when}</h2>
-        <Day label={words.testDay.day} value={day} onChange={setDay} />
+        <h2 id="day-title">{testDayWords.when}</h2>
+        <Day label={testDayWords.day} value={day} onChange={setDay} />
       </section>
       <section className="card" aria-labelledby="tests-title">
-        <h2 id="tests-title">{words.testDay.which}</h2>
+        <h2 id="tests-title">{testDayWords.which}</h2>
         {[...groupBy(names, (name) => qualityOf(name, battery))].map(([quality, own]) => (
           <fieldset key={quality} className="ticks">
-            <legend>{quality || words.testDay.noQuality}</legend>
+            <legend>{quality || testDayWords.noQuality}</legend>
             {own.map((name) => (
               <Tick key={name} checked={tests.has(name)} onChange={(on) => setTests(toggled(tests, name, on))}>
                 {name}
@@ -87,24 +91,26 @@ function TestDayForm(props: {
             ))}
           </fieldset>
         ))}
+        {withoutRange.length > 0 && <p className="quiet">{testDayWords.noRange(withoutRange)}</p>}
       </section>
       <section className="card" aria-labelledby="who-title">
-        <h2 id="who-title">{words.testDay.who(athletes.length)}</h2>
+        <h2 id="who-title">{testDayWords.who(athletes.length)}</h2>
         {!wished && roles.length > 1 && (
           <div className="ticks">
             {roles.map((role) => (
               <Tick key={role} checked={!without.has(role)} onChange={(on) => setWithout(toggled(without, role, !on))}>
-                {role || words.testDay.noRole}
+                {role || testDayWords.noRole}
               </Tick>
             ))}
           </div>
         )}
-        {wished && <p className="quiet">{words.testDay.onlyWished}</p>}
+        {wished && <p className="quiet">{testDayWords.onlyWished}</p>}
       </section>
       {made !== null && (
-        <Message tone="good" title={words.testDay.made(made)}>
-          <p>{words.testDay.madeText}</p>
-          <button type="button" className="link" onClick={() => void goTo(made, "A1")}>
+        <Message tone={made.remembered ? "good" : "trouble"} title={testDayWords.made(made.sheet)}>
+          {!made.remembered && <p>{testDayWords.notRemembered}</p>}
+          <p>{testDayWords.madeText}</p>
+          <button type="button" className="link" onClick={() => void goTo(made.sheet, "A1")}>
             {words.write.show}
           </button>{" "}
           <button type="button" className="link" onClick={() => go({ kind: "keep" })}>
@@ -123,13 +129,15 @@ function TestDayForm(props: {
           {making.busy
             ? words.write.writing
             : tests.size === 0
-              ? words.testDay.chooseTests
-              : words.testDay.make(plan.sheet, athletes.length)}
+              ? testDayWords.chooseTests
+              : testDayWords.make(plan.sheet, athletes.length)}
         </button>
       </footer>
     </>
   );
 }
+
+const isForResults = (use: EntryColumn["use"]): boolean => use !== "athlete" && use !== "group";
 
 /** Whether a series ("Drop jump, contact time, left") is one of the test. */
 const isOf = (test: string, series: string): boolean => nameKey(`${series},`).startsWith(nameKey(`${test},`));

@@ -2,7 +2,7 @@
 export const lineHeight = 15;
 
 /** How many lines a text takes that breaks between words. @param width in characters. */
-export const wrappedLines = (text: string, width: number): number =>
+export const wrappedLineCount = (text: string, width: number): number =>
   text.split("\n").reduce((lines, paragraph) => lines + linesOfParagraph(paragraph, width), 0);
 
 function linesOfParagraph(text: string, width: number): number {

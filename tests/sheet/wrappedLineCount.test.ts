@@ -1,4 +1,4 @@
-import { wrappedLines } from "../../src/sheet/wrappedLines";
+import { wrappedLineCount } from "../../src/sheet/wrappedLineCount";
 
 test.each([
   ["", 10, 1],
@@ -8,5 +8,5 @@ test.each([
   ["one two three", 7, 2],
   ["one\ntwo three", 9, 2],
 ])("%j takes, %i characters wide, %i lines", (text, width, lines) => {
-  expect(wrappedLines(text, width)).toBe(lines);
+  expect(wrappedLineCount(text, width)).toBe(lines);
 });

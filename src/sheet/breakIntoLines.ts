@@ -5,7 +5,7 @@ const lineLength = 100;
 const wordLength = 60;
 
 /** Breaks a text into lines between its words, so that each can stand in a cell of its own. Empty text has none. */
-export function wrapLines(text: string): string[] {
+export function breakIntoLines(text: string): string[] {
   const words = text
     .split(/[\s\p{Cc}]+/u)
     .filter((word) => word !== "")
