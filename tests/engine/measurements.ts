@@ -1,5 +1,8 @@
 import fc from "fast-check";
 
+/** Cases for a property that needs more than the usual hundred, or fewer; in proportion where tests/draws.ts is told another number. */
+export const cases = (usual: number): number => Math.ceil((usual * Number(process.env.DRAWS_RUNS ?? 100)) / 100);
+
 /** A random measurement, read to a thousandth as instruments do. */
 export const measurement = (min: number, max: number): fc.Arbitrary<number> =>
   fc.double({ min, max, noNaN: true }).map((value) => Math.round(value * 1000) / 1000 || 0);

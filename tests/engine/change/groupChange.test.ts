@@ -3,7 +3,7 @@ import { groupChange } from "../../../src/engine/change/groupChange";
 import { smallSampleCorrection } from "../../../src/engine/change/smallSampleCorrection";
 import { unwrap } from "../../../src/engine/result";
 import { column, expected, expectRelative } from "../../reference/reference";
-import { cell, notFinitePaths } from "../measurements";
+import { cases, cell, notFinitePaths } from "../measurements";
 
 describe("a group's change", () => {
   // Source: R 4.2.2 t.test(paired = TRUE), uniroot over pt(ncp); metafor 3.8-1 escalc SMCC and SMCR for g_z and g_pre.
@@ -77,7 +77,7 @@ describe("a group's change", () => {
         const back = groupChange(later, earlier, { confidence: 0.95 });
         if (back.ok) expect(back.value.ofChanges.low).toBeCloseTo(-wide.value.ofChanges.high, 8);
       }),
-      { numRuns: 30 },
+      { numRuns: cases(30) },
     );
   });
 });

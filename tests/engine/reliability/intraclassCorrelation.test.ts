@@ -7,7 +7,7 @@ import {
 import { unwrap } from "../../../src/engine/result";
 import { expected, expectRelative, groups, rows } from "../../reference/reference";
 import { reliabilitySets } from "../../reference/reliabilitySets";
-import { cell, measurement, notFinitePaths } from "../measurements";
+import { cases, cell, measurement, notFinitePaths } from "../measurements";
 
 const forms = Object.keys(intraclassForms) as IntraclassForm[];
 
@@ -170,7 +170,7 @@ describe("intraclass correlation", () => {
       fc.property(dirty, fc.constantFrom(...forms), (results, form) => {
         expect(notFinitePaths(intraclassCorrelation(results, { form, confidence: 0.999 }))).toEqual([]);
       }),
-      { numRuns: 1000 },
+      { numRuns: cases(1000) },
     );
   });
 });

@@ -4,7 +4,7 @@ import { unwrap } from "../../../src/engine/result";
 import { timeToDistance } from "../../../src/engine/sprints/sprintCurve";
 import { sprintModel } from "../../../src/engine/sprints/sprintModel";
 import { column, expected, expectRelative, labels } from "../../reference/reference";
-import { cell, normalNoise, notFinitePaths } from "../measurements";
+import { cases, cell, normalNoise, notFinitePaths } from "../measurements";
 
 const gates = [5, 10, 15, 20, 30, 40];
 
@@ -103,7 +103,7 @@ describe("the mono-exponential sprint model", () => {
         expectRelative(model.maximalVelocity.value, solver.parameterValues[0]!, 1e-5);
         expectRelative(model.timeConstant.value, solver.parameterValues[1]!, 1e-5);
       }),
-      { numRuns: 30 },
+      { numRuns: cases(30) },
     );
   });
 
@@ -222,7 +222,7 @@ describe("the mono-exponential sprint model", () => {
         );
         expect(notFinitePaths(result)).toEqual([]);
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 });
