@@ -8,15 +8,17 @@ import { nameKey } from "../store/sameName";
 import type { SquadMember } from "../store/squad";
 
 /** Where in the cycle the squad is. */
-export type Stage = "setUp" | "test" | "understand" | "plan" | "deliver" | "review";
+export type Stage = "setUp" | "test" | "understand" | "plan" | "deliver" | "retest" | "review" | "planNext";
 
 export type CycleState = {
   readonly stage: Stage;
   /** Tests whose retest is due, with the number of athletes concerned. */
   readonly overdue: readonly { readonly series: string; readonly athletes: number; readonly never: boolean }[];
-  /** Days since the last diary entry; null where there is no diary or no plan to keep one for. */
+  /** Days of the block since the last diary entry, or since it began; null where no block is under way. */
   readonly daysWithoutDiary: number | null;
-  /** Days until the planned block ends, negative once it has; null without a plan. */
+  /** Days until the planned block begins; null once it has, and without a plan. */
+  readonly daysToBlock: number | null;
+  /** Days until the planned block ends, today included, 0 or less once it has; null without a plan. */
   readonly daysOfBlockLeft: number | null;
 };
 
@@ -26,33 +28,44 @@ export type WorkbookFacts = {
   readonly kept: readonly KeptResult[];
   readonly diary: readonly DiaryEntry[];
   readonly hasPriorities: boolean;
-  /** First ISO day of the planned block and its weeks; null without a plan. */
-  readonly block: { readonly start: string; readonly weeks: number } | null;
+  /** Whether the priorities are those that follow from the latest results; counts only once a block has been tested. */
+  readonly arePrioritiesNew: boolean;
+  /** First and last ISO day of the block that counts now; null without a plan. */
+  readonly block: { readonly begins: string; readonly ends: string } | null;
 };
 
 /** @param today ISO day. */
 export function cycleState(facts: WorkbookFacts, today: string): CycleState {
   const now = dayNumber(today);
   const { block, diary } = facts;
-  const daysOfBlockLeft = block ? dayNumber(block.start) + 7 * block.weeks - now : null;
-  const lastEntry = Math.max(...diary.map(({ date }) => dayNumber(date)));
+  const begins = block && dayNumber(block.begins);
+  const daysOfBlockLeft = block && dayNumber(block.ends) + 1 - now;
+  const isUnderWay = begins !== null && begins <= now && daysOfBlockLeft! > 0;
   return {
     stage: stageOf(facts, daysOfBlockLeft),
     overdue: overdueTests(facts, now),
-    daysWithoutDiary: block && diary.length > 0 ? now - lastEntry : null,
+    daysWithoutDiary: isUnderWay ? now - lastDayKept(diary, begins) : null,
+    daysToBlock: begins !== null && begins > now ? begins - now : null,
     daysOfBlockLeft,
   };
 }
 
-function stageOf({ squad, battery, kept, hasPriorities, block }: WorkbookFacts, daysLeft: number | null): Stage {
+/** Day number of the last entry since the block began; without one, the day before it. */
+const lastDayKept = (diary: readonly DiaryEntry[], begins: number): number =>
+  diary.reduce((last, { date }) => Math.max(last, dayNumber(date)), begins - 1);
+
+/** Results of a block's last week count as its retest. */
+const retestDays = 6;
+
+function stageOf(facts: WorkbookFacts, daysOfBlockLeft: number | null): Stage {
+  const { squad, battery, kept, hasPriorities, block } = facts;
   if (squad.length === 0 || battery.length === 0) return "setUp";
   if (kept.length === 0) return "test";
-  if (block && daysLeft !== null) {
-    if (daysLeft > 0) return "deliver";
-    const end = dayNumber(block.start) + 7 * block.weeks;
-    return kept.some(({ date }) => dayNumber(date) >= end - 7) ? "review" : "test";
-  }
-  return hasPriorities ? "plan" : "understand";
+  if (block === null || daysOfBlockLeft === null) return hasPriorities ? "plan" : "understand";
+  if (daysOfBlockLeft > 0) return "deliver";
+  const from = dayNumber(block.ends) - retestDays;
+  if (!kept.some(({ date }) => dayNumber(date) >= from)) return "retest";
+  return hasPriorities && facts.arePrioritiesNew ? "planNext" : "review";
 }
 
 /** Per test of the battery, how many of the squad have no result or one older than its interval. */

@@ -13,6 +13,8 @@ export type PlannedTable<Row> = {
   readonly keyOf: (row: Row) => string;
   /** Whether a row reads as we wrote it. */
   readonly isOurs: (row: Row) => boolean;
+  /** Whether a row is of a time that is over, and stays as a record of it. */
+  readonly isOver?: (row: Row) => boolean;
   /** Columns that are the coach's to fill: what stands there stays with its row, and keeps it. */
   readonly coachs: readonly (keyof Row & string)[];
 };
@@ -67,7 +69,7 @@ async function renew<Row>(
 
 /** What each row of the standing table is to us. */
 function editableRows<Row>(
-  { table, keyOf, isOurs, coachs }: PlannedTable<Row>,
+  { table, keyOf, isOurs, isOver, coachs }: PlannedTable<Row>,
   { cells, area, before }: StandingTable,
   fresh: readonly Row[],
 ): EditableRow[] {
@@ -88,12 +90,19 @@ function editableRows<Row>(
     };
     const row = rowAt.get(offset);
     const key = row === undefined ? null : keyOf(row);
+    const isRecord = row !== undefined && isOver?.(row) === true;
     const isDecidedOn = coachsColumns.some(isFilled) && (key === null || !freshKeys.has(key));
     const isCoachs =
       isDecidedOn || ourColumns.some((column) => formulaAt(offset, column)) || (row !== undefined && !isOurs(row));
     return {
       ...{ offset, key },
-      state: !ourColumns.some(isFilled) ? "free" : isCoachs || row === undefined ? "coachs" : "ours",
+      state: !ourColumns.some(isFilled)
+        ? "free"
+        : isRecord
+          ? "over"
+          : isCoachs || row === undefined
+            ? "coachs"
+            : "ours",
       // A column that the coach computes follows its row; words and numbers of theirs belong to what stands beside them.
       hasOwnCells: ownColumns.some((column) => isFilled(column) && !formulaAt(offset, column)),
     };

@@ -6,9 +6,9 @@ export type EditableRow = {
   readonly key: string | null;
   /**
    * "ours": it reads as we wrote it. "free": nothing of ours stands in it. "coachs": changed by the coach, or a row of
-   * their own.
+   * their own. "over": of an earlier time, as a record of it: it stays, and says nothing of what comes.
    */
-  readonly state: "ours" | "free" | "coachs";
+  readonly state: "ours" | "free" | "coachs" | "over";
   /** Whether the coach has written into columns of their own beside it: nothing else may then move in. */
   readonly hasOwnCells: boolean;
 };
@@ -41,7 +41,7 @@ export function keepCoachsRows<Fresh>(
   const given: EditableRow[] = [];
   const free: EditableRow[] = [];
   for (const row of standing) {
-    if (row.state === "coachs") continue;
+    if (row.state === "coachs" || row.state === "over") continue;
     const renewed = row.key === null || known.has(row.key) ? undefined : freshByKey.get(row.key);
     if (row.state === "ours" && renewed !== undefined) {
       written.push({ offset: row.offset, row: renewed });

@@ -1,3 +1,4 @@
+import { dayNumber } from "../reading/days";
 import { count, date, name, number, text } from "./columnKinds";
 import { fingerprint } from "./fingerprint";
 import { nameKey } from "./sameName";
@@ -43,12 +44,16 @@ const planMark = (row: PlannedRow): string =>
     ...[row.intensity, row.load, row.total, row.why],
   ]);
 
+/** Whether its week was over before an ISO day: it then tells what was planned, and is planned anew no more. */
+export const isOver = ({ begins }: Pick<PlanRow, "begins">, day: string): boolean =>
+  dayNumber(begins) + 7 <= dayNumber(day);
+
 export const planTable: StoreTable<PlanRow> = {
   id: "plan",
   name: "Tapeline_Plan",
   sheet: "Plan",
-  title: "Plan of the block",
-  use: "One row per athlete, session and exercise. Change what you like: a row you have changed stays as it is when the block is planned anew.",
+  title: "Plan",
+  use: "One row per athlete, session and exercise. A row you have changed stays as it is when the block is planned anew; weeks that are over stay too, as a record.",
   columns: {
     week: { ...count(1, 52), heading: "Week", meaning: "Week of the block.", width: 9 },
     begins: { ...date, heading: "Begins", meaning: "Day on which the week begins.", width: 12 },

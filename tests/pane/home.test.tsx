@@ -4,10 +4,18 @@ import { questions } from "../../src/analyses/questions";
 import { today } from "../../src/analyses/today";
 import { Home } from "../../src/pane/screens/Home";
 import { words } from "../../src/pane/words";
+import { nextStepWords } from "../../src/pane/words/nextStep";
+import { keptSeries } from "../../src/programme/keptSeries";
+import { priorities } from "../../src/programme/priorities";
+import { qualityProfiles } from "../../src/programme/qualityProfile";
+import { dayNumber, isoDay } from "../../src/reading/days";
 import { readBackground } from "../../src/sheet/readBackground";
 import { readKeptResults } from "../../src/sheet/readKeptResults";
 import { type ProgrammeReading, readProgramme } from "../../src/sheet/readProgramme";
 import type { KeptResult } from "../../src/store/keptResults";
+import { asPlanned } from "../../src/store/planTable";
+import { asProposed } from "../../src/store/priorityTable";
+import { plannedRow } from "../sheet/plannedRows";
 import { batteryTest, squadMember } from "../sheet/storeRows";
 import { showInWorkbook, tellEdit, watchedByHand, workbookHolds } from "./shownIn";
 
@@ -40,6 +48,9 @@ const hop = (athlete: string, date: string): KeptResult => ({
 });
 afterEach(cleanup);
 
+/** It is fetched when first asked for, on a slow machine not at once. */
+const step = () => screen.findByRole("region", { name: nextStepWords.label }, { timeout: 20_000 });
+
 const buttonsOf = (part: string) =>
   within(screen.getByRole("region", { name: part }))
     .getAllByRole("button")
@@ -48,7 +59,7 @@ const buttonsOf = (part: string) =>
 describe("what can be asked and done", () => {
   it("is all there, in the part of the cycle where it belongs, each once", async () => {
     showInWorkbook(<Home go={go} />);
-    await screen.findByRole("region", { name: words.next.label });
+    await step();
     const { tasks } = words;
     const asked = (part: string) =>
       questions.filter((one) => one.part === part).map(({ title, question }) => title + question);
@@ -75,20 +86,18 @@ describe("what can be asked and done", () => {
 });
 
 describe("the next step", () => {
-  const step = () => screen.findByRole("region", { name: words.next.label });
-
   it("is not guessed before the workbook has been read, nor where it cannot be", async () => {
     jest.mocked(readBackground).mockRejectedValue(new Error("no"));
     showInWorkbook(<Home go={go} />);
-    expect(screen.queryByRole("region", { name: words.next.label })).toBeNull();
+    expect(screen.queryByRole("region", { name: nextStepWords.label })).toBeNull();
     await act(async () => {});
-    expect(screen.queryByRole("region", { name: words.next.label })).toBeNull();
+    expect(screen.queryByRole("region", { name: nextStepWords.label })).toBeNull();
   });
 
   it.each([
-    ["nothing is set up", {}, [], words.next.setUp.press, "setUp"],
-    ["the squad has no tests", { squad: [squadMember("Ane Berg")] }, ["squad"], words.next.setUp.press, "setUp"],
-    ["the tables are empty", {}, ["squad", "battery"], words.next.setUp.press, "setUp"],
+    ["nothing is set up", {}, [], nextStepWords.setUp.press, "setUp"],
+    ["the squad has no tests", { squad: [squadMember("Ane Berg")] }, ["squad"], nextStepWords.setUp.press, "setUp"],
+    ["the tables are empty", {}, ["squad", "battery"], nextStepWords.setUp.press, "setUp"],
   ] as const)("is to set up where %s", async (_, background, present, press, kind) => {
     workbookHolds(background, present);
     showInWorkbook(<Home go={go} />);
@@ -98,7 +107,7 @@ describe("the next step", () => {
 
   it("follows the workbook: once squad and tests stand, it is the sheet for a test day", async () => {
     showInWorkbook(<Home go={go} />);
-    within(await step()).getByRole("button", { name: words.next.setUp.press });
+    within(await step()).getByRole("button", { name: nextStepWords.setUp.press });
     workbookHolds({ squad: [squadMember("Ane Berg"), squadMember("Liv Dal")], battery: [batteryTest("Hop")] }, [
       "squad",
       "battery",
@@ -128,6 +137,56 @@ describe("the next step", () => {
     showInWorkbook(<Home go={go} />);
     await userEvent.click(within(await step()).getByRole("button"));
     expect(go).toHaveBeenCalledWith(expect.objectContaining({ kind }));
+  });
+
+  const planned = (begins: string) => asPlanned({ ...plannedRow("Ane Berg", "Back squat"), begins, week: 1 });
+
+  it.each([
+    ["the sessions of a block to come", 3, {}, nextStepWords.toCome(3).text, "deliver"],
+    ["the sessions of the block under way", -1, {}, nextStepWords.deliver(6).text, "deliver"],
+    ["a retest once the block is over", -7, {}, nextStepWords.retest.text, "testDay"],
+  ] as const)("is %s", async (_, days, programme, text, kind) => {
+    setUp();
+    const begins = isoDay(dayNumber(today()) + days);
+    keeps([hop("Ane Berg", isoDay(dayNumber(begins) - 7))], { plan: [planned(begins)], ...programme });
+    showInWorkbook(<Home go={go} />);
+    expect((await step()).textContent).toContain(text);
+    await userEvent.click(within(await step()).getByRole("button"));
+    expect(go).toHaveBeenCalledWith(expect.objectContaining({ kind }));
+  });
+
+  it("is the review after the retest, and the next plan once the priorities follow from it", async () => {
+    const squad = ["Ane Berg", "Kari Dahl", "Liv Aas"].map((name) => squadMember(name));
+    const background = { squad, battery: [batteryTest("Hop", { quality: "Speed" })], weights: [] };
+    workbookHolds(background, ["squad", "battery", "results"]);
+    const retest = squad.map(({ athlete }, index) => ({ ...hop(athlete, today()), value: 150 + 10 * index }));
+    const before = squad.map(({ athlete }, index) => ({ ...hop(athlete, "2020-01-01"), value: 170 - 10 * index }));
+    const plan = [planned(isoDay(dayNumber(today()) - 7))];
+    const old = asProposed({ athlete: "Liv Aas", rank: 1, quality: "Speed", why: "Old." });
+    keeps([...before, ...retest], { plan, priorities: [old] });
+    showInWorkbook(<Home go={go} />);
+    await screen.findByText(nextStepWords.review.text, {}, { timeout: 20_000 });
+    await userEvent.click(within(await step()).getByRole("button"));
+    expect(go).toHaveBeenLastCalledWith({ kind: "outcome" });
+
+    const standing = [...before, ...retest].map((one, offset) => ({ ...one, cell: `Results!G${offset}`, offset }));
+    const { results } = keptSeries(standing, background);
+    const { priorities: fresh } = priorities(qualityProfiles(results, background), [], background, { most: 3 });
+    expect(fresh.length).toBeGreaterThan(0);
+    keeps([...before, ...retest], { plan, priorities: fresh.map(asProposed) });
+    act(tellEdit);
+    await screen.findByText(nextStepWords.planNext.text, {}, { timeout: 20_000 });
+    await userEvent.click(within(await step()).getByRole("button"));
+    expect(go).toHaveBeenLastCalledWith({ kind: "plan" });
+  });
+
+  it("reminds of an ending block and a diary that has stopped", async () => {
+    setUp();
+    keeps([hop("Ane Berg", today())], { plan: [planned(isoDay(dayNumber(today()) - 5))] });
+    showInWorkbook(<Home go={go} />);
+    const { textContent } = await step();
+    expect(textContent).toContain(nextStepWords.ending(2));
+    expect(textContent).toContain(nextStepWords.noDiary(6));
   });
 
   it("names what is due", async () => {

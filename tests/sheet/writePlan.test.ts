@@ -141,6 +141,23 @@ describe("writePlan(fresh)", () => {
     expect(format).toEqual([["@", "@", "0.00"]]);
   });
 
+  it("leaves the weeks of an earlier block as a record, and plans its rows anew in the next", async () => {
+    await writePlan([...plan, plannedRow("Ane Berg", "Back squat", { week: 2, begins: "2026-09-07" })]);
+    await host.type("Plan!F5", "2");
+    const next = plan.map((row) => ({ ...row, begins: "2026-09-14" }));
+    expect(await writePlan(next, { today: "2026-09-13" })).toMatchObject({ written: 3, coachs: 0 });
+    const rows = async () => (await readProgramme()).plan.map(({ begins, week, sets }) => `${begins} ${week} ${sets}`);
+    // The week that is under way gives way to the new block; what is over stays, changed by the coach or not.
+    expect(await rows()).toEqual([
+      ...["2026-08-31 1 2", "2026-08-31 1 4", "2026-08-31 1 4"],
+      ...Array(3).fill("2026-09-14 1 4"),
+    ]);
+    // Begun later than first thought: nothing was over, so nothing of the earlier wish stays.
+    const later = next.map((row) => ({ ...row, begins: "2026-09-28" }));
+    expect(await writePlan(later, { today: "2026-09-13" })).toMatchObject({ written: 3, coachs: 0 });
+    expect((await rows()).slice(3)).toEqual(Array(3).fill("2026-09-28 1 4"));
+  });
+
   it("can be taken back, also when it grew the table", async () => {
     await addSheet("Mine", [["a"]]);
     const empty = await workbookImage(host, "A1:N20");
