@@ -1,3 +1,5 @@
+import { fits, type Password } from "./passwords";
+
 /** A change that protection forbids. */
 export class Forbidden extends Error {
   constructor(what: string) {
@@ -5,19 +7,19 @@ export class Forbidden extends Error {
   }
 }
 
-type Lock = { readonly options: Readonly<Record<string, unknown>>; readonly password: string };
+export type Lock = { readonly options: Readonly<Record<string, unknown>>; readonly password: Password };
 
-/** Protection of sheets and of the workbook's structure. All cells of a protected sheet are locked. */
+/** Protection of sheets and of the workbook's structure. Cells of a protected sheet are locked unless marked otherwise. */
 export class Protection {
   readonly #sheets = new Map<string, Lock>();
-  #structure: string | null = null;
+  #structure: Password | null = null;
   readonly #listeners = new Set<(sheetId: string, isProtected: boolean) => void>();
 
   sheet(sheetId: string): Lock | null {
     return this.#sheets.get(sheetId) ?? null;
   }
 
-  protectSheet(sheetId: string, options: Lock["options"], password: string): void {
+  protectSheet(sheetId: string, options: Lock["options"], password: Password): void {
     if (this.#sheets.has(sheetId)) throw new Forbidden("worksheet");
     this.#sheets.set(sheetId, { options, password });
     for (const listener of [...this.#listeners]) listener(sheetId, true);
@@ -26,7 +28,7 @@ export class Protection {
   unprotectSheet(sheetId: string, password: string): void {
     const lock = this.#sheets.get(sheetId);
     if (!lock) return;
-    if (lock.password !== password) throw new Forbidden("worksheet");
+    if (!fits(lock.password, password)) throw new Forbidden("worksheet");
     this.#sheets.delete(sheetId);
     for (const listener of [...this.#listeners]) listener(sheetId, false);
   }
@@ -35,13 +37,18 @@ export class Protection {
     return this.#structure !== null;
   }
 
-  protectStructure(password: string): void {
+  /** What the structure is protected with, null where it is not. */
+  get structure(): Password | null {
+    return this.#structure;
+  }
+
+  protectStructure(password: Password): void {
     if (this.#structure !== null) throw new Forbidden("workbook");
     this.#structure = password;
   }
 
   unprotectStructure(password: string): void {
-    if (this.#structure !== null && this.#structure !== password) throw new Forbidden("workbook");
+    if (this.#structure !== null && !fits(this.#structure, password)) throw new Forbidden("workbook");
     this.#structure = null;
   }
 
