@@ -1,29 +1,42 @@
-import type { qualities } from "../store/readyBatteries";
+import { qualities } from "../store/readyBatteries";
+
+/**
+ * Ready to play and train week after week: no single test stands for it, so that it is asked for even where nothing in
+ * the battery answers.
+ */
+export const robustness = "Robustness";
 
 type Quality = (typeof qualities)[keyof typeof qualities];
 
-/** What a sport asks of a role: how much each quality counts, 1 as any, 2 twice as much, 0 not at all. */
-export type DemandTemplate = {
-  readonly sport: string;
-  readonly roles: Readonly<Record<string, Readonly<Record<Quality, number>>>>;
+/** Parts of the body whose muscles tire by themselves. */
+export const capacityRegions = ["legs", "trunk", "shoulders"] as const;
+export type CapacityRegion = (typeof capacityRegions)[number];
+
+/** How much each quality counts for a role: 1 as any, 2 twice as much, 0 not at all. */
+export type RoleDemands = Readonly<Record<Exclude<Quality, "Muscle capacity"> | typeof robustness, number>> & {
+  readonly [qualities.muscleCapacity]: Readonly<Record<CapacityRegion, number>>;
 };
 
-const weights = (
-  speed: number,
-  changeOfDirection: number,
-  lowerBodyPower: number,
-  upperBodyPower: number,
-  strength: number,
-  muscleCapacity: number,
-  endurance: number,
-): Readonly<Record<Quality, number>> => ({
-  Speed: speed,
-  "Change of direction": changeOfDirection,
-  "Lower-body power": lowerBodyPower,
-  "Upper-body power": upperBodyPower,
-  Strength: strength,
-  "Muscle capacity": muscleCapacity,
-  Endurance: endurance,
+/** What a sport asks of its roles. */
+export type DemandTemplate = { readonly sport: string; readonly roles: Readonly<Record<string, RoleDemands>> };
+
+type SevenWeights = readonly [
+  ...[speed: number, changeOfDirection: number, lowerBodyPower: number, upperBodyPower: number],
+  ...[strength: number, endurance: number, robustness: number],
+];
+
+const demands = (
+  [speed, changeOfDirection, lowerBodyPower, upperBodyPower, strength, endurance, robust]: SevenWeights,
+  [legs, trunk, shoulders]: readonly [legs: number, trunk: number, shoulders: number],
+): RoleDemands => ({
+  [qualities.speed]: speed,
+  [qualities.changeOfDirection]: changeOfDirection,
+  [qualities.lowerBodyPower]: lowerBodyPower,
+  [qualities.upperBodyPower]: upperBodyPower,
+  [qualities.strength]: strength,
+  [qualities.muscleCapacity]: { legs, trunk, shoulders },
+  [qualities.endurance]: endurance,
+  [robustness]: robust,
 });
 
 /**
@@ -34,54 +47,54 @@ export const demandTemplates: readonly DemandTemplate[] = [
   {
     sport: "Handball",
     roles: {
-      Goalkeeper: weights(0.5, 1.5, 1.5, 1, 1, 1, 0.5),
-      Wing: weights(2, 1.5, 1.5, 1, 1, 1, 1.5),
-      Back: weights(1, 1.5, 1.5, 2, 1.5, 1, 1),
-      Pivot: weights(0.5, 1, 1, 1.5, 2, 1.5, 1),
+      Goalkeeper: demands([0.5, 1.5, 1.5, 1, 1, 0.5, 1], [1, 1, 1]),
+      Wing: demands([2, 1.5, 1.5, 1, 1, 1.5, 1], [1, 1, 1]),
+      Back: demands([1, 1.5, 1.5, 2, 1.5, 1, 1.5], [1, 1, 1.5]),
+      Pivot: demands([0.5, 1, 1, 1.5, 2, 1, 1.5], [1, 1.5, 1.5]),
     },
   },
   {
     sport: "Football",
     roles: {
-      Goalkeeper: weights(0.5, 1.5, 2, 1, 1.5, 1, 0.5),
-      Defender: weights(1.5, 1.5, 1.5, 0.5, 1.5, 1, 1.5),
-      Midfielder: weights(1, 1.5, 1, 0.5, 1, 1, 2),
-      Forward: weights(2, 1.5, 1.5, 0.5, 1, 1, 1),
+      Goalkeeper: demands([0.5, 1.5, 2, 1, 1.5, 0.5, 1], [1, 1, 1]),
+      Defender: demands([1.5, 1.5, 1.5, 0.5, 1.5, 1.5, 1], [1.5, 1, 0.5]),
+      Midfielder: demands([1, 1.5, 1, 0.5, 1, 2, 1.5], [1.5, 1, 0.5]),
+      Forward: demands([2, 1.5, 1.5, 0.5, 1, 1, 1], [1.5, 1, 0.5]),
     },
   },
   {
     sport: "Rugby",
     roles: {
-      "Front five": weights(0.5, 0.5, 1, 1.5, 2, 1.5, 1),
-      "Back row": weights(1, 1, 1.5, 1.5, 1.5, 1.5, 1.5),
-      "Half back": weights(1.5, 1.5, 1, 1, 1, 1, 1.5),
-      "Outside back": weights(2, 1.5, 1.5, 1, 1, 1, 1),
+      "Front five": demands([0.5, 0.5, 1, 1.5, 2, 1, 2], [1, 1.5, 1.5]),
+      "Back row": demands([1, 1, 1.5, 1.5, 1.5, 1.5, 2], [1, 1.5, 1.5]),
+      "Half back": demands([1.5, 1.5, 1, 1, 1, 1.5, 1.5], [1, 1, 1]),
+      "Outside back": demands([2, 1.5, 1.5, 1, 1, 1, 1.5], [1.5, 1, 1]),
     },
   },
   {
     sport: "Netball",
     roles: {
-      Shooter: weights(1, 1, 1.5, 1, 1, 1, 0.5),
-      "Centre court": weights(1.5, 1.5, 1.5, 1, 1, 1, 2),
-      Defender: weights(1, 1.5, 2, 1, 1, 1, 1),
+      Shooter: demands([1, 1, 1.5, 1, 1, 0.5, 1], [1, 1, 1]),
+      "Centre court": demands([1.5, 1.5, 1.5, 1, 1, 2, 1.5], [1.5, 1, 0.5]),
+      Defender: demands([1, 1.5, 2, 1, 1, 1, 1.5], [1.5, 1, 0.5]),
     },
   },
   {
     sport: "Hockey",
     roles: {
-      Goalkeeper: weights(0.5, 1.5, 1.5, 1, 1.5, 1, 0.5),
-      Defender: weights(1.5, 1.5, 1, 1, 1.5, 1, 1.5),
-      Midfielder: weights(1.5, 1.5, 1, 1, 1, 1, 2),
-      Forward: weights(2, 1.5, 1, 1, 1, 1, 1.5),
+      Goalkeeper: demands([0.5, 1.5, 1.5, 1, 1.5, 0.5, 1], [1, 1, 1]),
+      Defender: demands([1.5, 1.5, 1, 1, 1.5, 1.5, 1], [1, 1.5, 0.5]),
+      Midfielder: demands([1.5, 1.5, 1, 1, 1, 2, 1.5], [1, 1.5, 0.5]),
+      Forward: demands([2, 1.5, 1, 1, 1, 1.5, 1], [1.5, 1.5, 0.5]),
     },
   },
   {
     sport: "Cricket",
     roles: {
-      "Fast bowler": weights(1.5, 0.5, 1.5, 1.5, 1.5, 2, 1),
-      "Spin bowler": weights(1, 1, 1, 1, 1, 1.5, 1),
-      Batter: weights(1.5, 1.5, 1, 1.5, 1, 1, 1),
-      Keeper: weights(1, 1.5, 1.5, 0.5, 1, 2, 1),
+      "Fast bowler": demands([1.5, 0.5, 1.5, 1.5, 1.5, 1, 2], [1.5, 2, 1.5]),
+      "Spin bowler": demands([1, 1, 1, 1, 1, 1, 1], [1, 1, 1.5]),
+      Batter: demands([1.5, 1.5, 1, 1.5, 1, 1, 1], [1, 1, 1]),
+      Keeper: demands([1, 1.5, 1.5, 0.5, 1, 1, 1.5], [2, 1.5, 0.5]),
     },
   },
 ];

@@ -4,11 +4,14 @@ import { valueOr } from "../engine/result";
 import { type Background, weightFor } from "../store/background";
 import type { Priority } from "../store/priorityTable";
 import type { QualityProfile, QualityStanding } from "./qualityProfile";
+import { type Ratio, ratioSentence } from "./ratios";
 import type { WeakerSide } from "./weakerSides";
 
 export type PrioritySettings = {
   /** At most so many for each athlete. */
   readonly most: number;
+  /** Told with the priority of the quality they belong to. */
+  readonly ratios?: readonly Ratio[];
 };
 
 export type Priorities = {
@@ -18,7 +21,7 @@ export type Priorities = {
 };
 
 /**
- * What each athlete should work on first: the role's weight for a quality times how far it stands below the squad, the
+ * What each athlete should work on first: the role's weight for a quality times how far it stands below those compared, the
  * largest first. An athlete below in nothing builds on what the role needs most. A side weaker beyond noise is named with
  * the quality its test belongs to.
  *
@@ -28,9 +31,10 @@ export function priorities(
   profiles: readonly QualityProfile[],
   weakerSides: readonly WeakerSide[],
   background: Background,
-  { most }: PrioritySettings,
+  { most, ratios = [] }: PrioritySettings,
 ): Priorities {
   const sides = groupBy(weakerSides, ({ athlete }) => athlete);
+  const ratiosOf = groupBy(ratios, ({ athlete }) => athlete);
   const found: Priority[] = [];
   const missing: string[] = [];
   for (const profile of profiles) {
@@ -43,7 +47,10 @@ export function priorities(
     const own = sides.get(profile.athlete) ?? [];
     ranked.forEach(({ quality, reason }, index) => {
       const side = own.find((one) => one.quality === quality.quality);
-      const why = [reason, testsOf(quality), side?.why ?? ""].filter((sentence) => sentence !== "").join(" ");
+      const told = (ratiosOf.get(profile.athlete) ?? []).filter((ratio) => ratio.quality === quality.quality);
+      const why = [reason, testsOf(quality), ratioWords(told), side?.why ?? ""]
+        .filter((sentence) => sentence !== "")
+        .join(" ");
       found.push({ athlete: profile.athlete, rank: index + 1, quality: quality.quality, why });
     });
     // A one-sided weakness counts also where the quality as a whole is no weakness.
@@ -59,7 +66,8 @@ export function priorities(
 
 type Ranked = { readonly quality: QualityStanding; readonly reason: string };
 
-function rankedQualities({ role, qualities }: QualityProfile, background: Background, most: number): Ranked[] {
+function rankedQualities(profile: QualityProfile, background: Background, most: number): Ranked[] {
+  const { role, qualities, comparedWith } = profile;
   const weighted = qualities.map((quality) => ({
     name: quality.quality,
     z: quality.z,
@@ -70,19 +78,27 @@ function rankedQualities({ role, qualities }: QualityProfile, background: Backgr
   const ranked = (answer?.priorities ?? []).map(({ name, weight, shortfall }): Ranked => {
     const quality = qualities.find((one) => one.quality === name)!;
     const noisy = quality.judgement === "too noisy to say" ? " The noise of the test could explain that." : "";
-    return { quality, reason: `${shortfall.toFixed(1)} SD below the squad${weightWords(weight, role)}.${noisy}` };
+    return {
+      quality,
+      reason: `${shortfall.toFixed(1)} SD below ${comparedWith.name}${weightWords(weight, role)}.${noisy}`,
+    };
   });
-  return ranked.length > 0 ? ranked : buildOn(qualities, role, background);
+  return ranked.length > 0 ? ranked : buildOn(profile, background);
 }
 
 /** The tested quality that counts most for the role; of equal ones the best. */
-function buildOn(qualities: readonly QualityStanding[], role: string | null, background: Background): Ranked[] {
+function buildOn({ qualities, role, comparedWith }: QualityProfile, background: Background): Ranked[] {
   const [first] = qualities
     .filter(({ z }) => z !== null)
     .map((quality) => ({ quality, weight: weightFor(background, quality.quality, role) }))
     .sort((a, b) => b.weight - a.weight || b.quality.z! - a.quality.z!);
   return first
-    ? [{ quality: first.quality, reason: `Below the squad in nothing: build on it${weightWords(first.weight, role)}.` }]
+    ? [
+        {
+          quality: first.quality,
+          reason: `Below ${comparedWith.name} in nothing: build on it${weightWords(first.weight, role)}.`,
+        },
+      ]
     : [];
 }
 
@@ -95,6 +111,8 @@ const testsOf = ({ tests }: QualityStanding): string =>
     .slice(0, 3)
     .map(({ series, score, unit, z }) => `${series} ${shown(score)}${unit ? ` ${unit}` : ""} (${signed(z)} SD)`)
     .join(", ")}.`;
+
+const ratioWords = (ratios: readonly Ratio[]): string => ratios.map((ratio) => `${ratioSentence(ratio)}.`).join(" ");
 
 const shown = (score: number): string => String(Number(score.toPrecision(4)));
 const signed = (z: number): string => `${z < 0 ? "−" : "+"}${Math.abs(z).toFixed(1)}`;

@@ -4,6 +4,9 @@ import { valueOr } from "../engine/result";
 import { seriesName } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
 import { type Background, memberCalled } from "../store/background";
+import type { BatteryTest } from "../store/battery";
+import { nameKey } from "../store/sameName";
+import { type ComparedWith, comparedWith } from "./comparedWith";
 import { squadNames } from "./squadNames";
 import { type TestScore, testScores } from "./testScores";
 
@@ -21,21 +24,20 @@ export type QualityStanding = {
 export type QualityProfile = {
   readonly athlete: string;
   readonly role: string | null;
+  readonly comparedWith: ComparedWith;
   /** In the same order for everybody. */
   readonly qualities: readonly QualityStanding[];
 };
 
 /**
- * How every athlete stands in the qualities of the battery, within the squad that was tested: each test's z, and of a
- * quality's tests the mean. The athletes are those of the squad, then those with results who are not in it.
+ * How every athlete stands in the qualities of the battery, within the squad that was tested, or the part of it that
+ * the coach has them compared with: each test's z, and of a quality's tests the mean. The athletes are those of the squad, then those with results who are not in it.
  */
 export function qualityProfiles(results: readonly TestResult[], background: Background): QualityProfile[] {
   const nameOf = squadNames(background);
   const rated = background.battery.filter(({ quality }) => quality !== null);
-  const scores = rated.map((test) => ({
-    test,
-    scores: groupBy(testScores(results, test), ({ athlete }) => nameOf(athlete)),
-  }));
+  const others = comparedWith(results, background);
+  const scores = rated.map((test) => ({ test, scores: scoresIn(test, results, others, nameOf) }));
   const byQuality = groupBy(scores, ({ test }) => test.quality!);
   const athletes = new Set([
     ...background.squad.map(({ athlete }) => athlete),
@@ -44,6 +46,7 @@ export function qualityProfiles(results: readonly TestResult[], background: Back
   return [...athletes].map((athlete) => ({
     athlete,
     role: memberCalled(background, athlete)?.role ?? null,
+    comparedWith: others(athlete),
     qualities: [...byQuality].map(([quality, tests]) =>
       standingIn(
         quality,
@@ -57,6 +60,22 @@ export function qualityProfiles(results: readonly TestResult[], background: Back
       ),
     ),
   }));
+}
+
+/** Scores of a test by athlete, each athlete's among those they are compared with. */
+function scoresIn(
+  test: BatteryTest,
+  results: readonly TestResult[],
+  others: (athlete: string) => ComparedWith,
+  nameOf: (athlete: string) => string,
+): ReadonlyMap<string, readonly TestScore[]> {
+  const athletes = [...new Set(results.map(({ athlete }) => nameOf(athlete)))];
+  const circles = new Set(athletes.map(others));
+  const scores = [...circles].flatMap((circle) => {
+    const isCompared = (athlete: string) => circle.among === null || circle.among.has(nameKey(nameOf(athlete)));
+    return testScores(results, test, isCompared).filter(({ athlete }) => others(nameOf(athlete)) === circle);
+  });
+  return groupBy(scores, ({ athlete }) => nameOf(athlete));
 }
 
 function standingIn(quality: string, tests: QualityStanding["tests"]): QualityStanding {

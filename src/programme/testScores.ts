@@ -16,24 +16,30 @@ export type TestScore = {
   readonly athlete: string;
   /** In the unit of the test; of two sides the mean. */
   readonly score: number;
-  /** Standard score in the squad, positive is better. */
+  /** Standard score among those compared, positive is better. */
   readonly z: number;
   /** Standard error of `z` by the scatter of the trials; null where no athlete has repeated trials. */
   readonly standardError: number | null;
 };
 
 /**
- * Each athlete's latest score in a test, and how it stands in the squad. Nothing where fewer than three athletes have
- * one, or all are equal: a standing needs others.
+ * Each athlete's latest score in a test, and how it stands among those compared. Nothing where fewer than three of them
+ * have one, or all are equal: a standing needs others.
  *
  * The standard error comes from the scatter between the trials of a day: z is at least so uncertain, another day adds
- * to it.
+ * to it. Trials of everybody count for it, whoever is compared.
+ *
+ * @param isCompared whether an athlete, as named in the results, is one of those compared.
  */
-export function testScores(results: readonly TestResult[], test: BatteryTest): TestScore[] {
+export function testScores(
+  results: readonly TestResult[],
+  test: BatteryTest,
+  isCompared: (athlete: string) => boolean = () => true,
+): TestScore[] {
   const series = nameKey(seriesName(test.test, test.measure));
   const own = ofLatestDays(results.filter((result) => nameKey(seriesName(result.test, result.measure)) === series));
   const squad = [...groupBy(own, ({ athlete }) => athlete)].flatMap(([athlete, trials]) => {
-    const scored = scoreOf(trials, test);
+    const scored = isCompared(athlete) ? scoreOf(trials, test) : null;
     return scored === null ? [] : [{ athlete, ...scored }];
   });
   const z = valueOr(

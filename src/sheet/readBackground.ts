@@ -1,5 +1,6 @@
 import { type Background, noBackground } from "../store/background";
 import { batteryTable, readBattery } from "../store/battery";
+import { comparisonSetting, parseComparison } from "../store/comparison";
 import { resultsTable } from "../store/keptResults";
 import { readWeights, weightsTable } from "../store/qualityWeights";
 import { readSquad, squadTable } from "../store/squad";
@@ -21,13 +22,15 @@ const parts: readonly Part<Background>[] = [
   { table: weightsTable, read: readWeights },
 ];
 
-/** What the workbook says of athletes, tests and weights. Two round trips. */
+/** What the workbook says of athletes, tests and weights, and whom athletes are compared with. Two round trips. */
 export const readBackground = (): Promise<BackgroundReading> =>
   trapHost(() =>
     Excel.run(async (context) => {
+      const setting = context.workbook.settings.getItemOrNullObject(comparisonSetting).load("value");
       const workbook = await findStoreTables(context);
+      const comparedWith = setting.isNullObject ? {} : { comparedWith: parseComparison(setting.value) };
       const { readings, remarks, present } = await readParts(context, workbook, parts);
       const withResults = workbook.find(resultsTable) ? [...present, resultsTable.id] : present;
-      return { background: { ...noBackground, ...readings }, remarks, present: new Set(withResults) };
+      return { background: { ...noBackground, ...readings, ...comparedWith }, remarks, present: new Set(withResults) };
     }),
   );

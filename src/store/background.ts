@@ -1,5 +1,6 @@
 import type { MeasureKey } from "../reading/measures";
 import type { BatteryTest } from "./battery";
+import type { Comparison } from "./comparison";
 import type { QualityWeight } from "./qualityWeights";
 import { isSameName } from "./sameName";
 import type { SquadMember } from "./squad";
@@ -9,6 +10,8 @@ export type Background = {
   readonly squad: readonly SquadMember[];
   readonly battery: readonly BatteryTest[];
   readonly weights: readonly QualityWeight[];
+  /** Whom athletes are compared with; the whole squad where nothing is said. */
+  readonly comparedWith?: Comparison;
 };
 
 export const noBackground: Background = { squad: [], battery: [], weights: [] };

@@ -69,6 +69,50 @@ export const prioritiesTable: StoreTable<PriorityRow> = {
   once: ({ athlete, rank }) => ({ key: priorityKey({ athlete, rank }), called: `Rank ${rank} of “${athlete}”` }),
 };
 
+/** What the coach decides about one of an athlete's priorities, in place of what the table proposes. */
+export type Overruling =
+  | { readonly kind: "earlier" | "later" | "aside" | "asProposed" }
+  | { readonly kind: "instead"; readonly quality: string };
+
+/** The coach's columns of one row. */
+export type Decision = Pick<PriorityRow, "athlete" | "rank" | "choice" | "reason">;
+
+/** Word under the coach's choice by which a priority is set aside. */
+export const setAside = "none";
+
+export const isSetAside = ({ choice }: Pick<PriorityRow, "choice">): boolean =>
+  choice !== null && nameKey(choice) === setAside;
+
+/**
+ * The decisions by which an overruling of the priority at a rank stands in the table. One moved past another changes both
+ * rows. A row that comes out as it was proposed is the coach's no more, so that the next proposal holds for it.
+ *
+ * @param own the rows of one athlete.
+ */
+export function overruled(
+  own: readonly PriorityRow[],
+  rank: number,
+  overruling: Overruling,
+  reason: string | null,
+): Decision[] {
+  const rows = [...own].sort((a, b) => a.rank - b.rank);
+  const at = rows.findIndex((row) => row.rank === rank);
+  const row = rows[at];
+  if (!row) return [];
+  if (overruling.kind === "asProposed") return [decision(row, row.quality, null)];
+  if (overruling.kind === "aside") return [decision(row, setAside, reason)];
+  if (overruling.kind === "instead") return [decision(row, overruling.quality, reason)];
+  const other = rows[overruling.kind === "earlier" ? at - 1 : at + 1];
+  return other ? [decision(other, workedOn(row), reason), decision(row, workedOn(other), reason)] : [];
+}
+
+const workedOn = ({ quality, choice }: PriorityRow): string => choice ?? quality;
+
+const decision = ({ athlete, rank, quality }: PriorityRow, chosen: string, reason: string | null): Decision =>
+  nameKey(chosen) === nameKey(quality)
+    ? { athlete, rank, choice: null, reason: null }
+    : { athlete, rank, choice: chosen, reason };
+
 export function readPriorities(cells: TableCells): {
   priorities: readonly PriorityRow[];
   remarks: readonly StoreRemark[];
@@ -81,9 +125,10 @@ export function readPriorities(cells: TableCells): {
 export function decided(
   rows: readonly PriorityRow[],
 ): { athlete: string; rank: number; quality: string; why: string }[] {
-  return rows.flatMap(({ athlete, rank, quality, why, choice, reason }) => {
+  return rows.flatMap((row) => {
+    const { athlete, rank, quality, why, choice, reason } = row;
     if (choice === null) return [{ athlete, rank, quality, why: why ?? "" }];
-    if (nameKey(choice) === "none") return [];
+    if (isSetAside(row)) return [];
     return [{ athlete, rank, quality: choice, why: `The coach's choice${reason === null ? "." : `: ${reason}`}` }];
   });
 }

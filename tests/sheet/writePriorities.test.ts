@@ -2,7 +2,7 @@ import type { Host } from "../../src/host";
 import { readProgramme } from "../../src/sheet/readProgramme";
 import { setUpProgramme } from "../../src/sheet/setUpProgramme";
 import { takeBack } from "../../src/sheet/takeBack";
-import { writePriorities } from "../../src/sheet/writePriorities";
+import { writeDecisions, writePriorities } from "../../src/sheet/writePriorities";
 import type { DiaryEntry } from "../../src/store/diary";
 import type { Exercise } from "../../src/store/exercises";
 import { decided } from "../../src/store/priorityTable";
@@ -98,6 +98,44 @@ describe("writePriorities(fresh)", () => {
     await expect(writePriorities([priority("Ane Berg", 1, "Strength")])).rejects.toMatchObject({ name: "HostRefusal" });
     await protect(false);
     expect(await workbookImage(host, "A1:H9")).toBe(before);
+  });
+});
+
+describe("writeDecisions(decisions, fresh)", () => {
+  const decision = { athlete: "Ane Berg", rank: 2, choice: "Endurance", reason: "A camp in May" };
+
+  it("writes the coach's choice and reason beside the proposal in three round trips, and survives new proposals", async () => {
+    await writePriorities(first);
+    const before = await workbookImage(host, "A1:H9");
+    const syncs = host.syncs;
+    const { deed } = await writeDecisions([decision], first);
+    expect(host.syncs - syncs).toBeLessThanOrEqual(3);
+    expect(await inTable()).toEqual([
+      "Ane Berg 1: Speed, null, null",
+      "Ane Berg 2: Strength, Endurance, A camp in May",
+      "Kari Dahl 1: Speed, null, null",
+    ]);
+    await writePriorities(first.map((row) => ({ ...row, why: "Tested again." })));
+    expect((await inTable())[1]).toBe("Ane Berg 2: Strength, Endurance, A camp in May");
+    await takeBack(deed);
+    expect((await inTable())[1]).toBe("Ane Berg 2: Strength, null, null");
+    expect(before).toContain("Strength is low.");
+  });
+
+  it("writes the proposals first where they do not stand yet; both go in one take back", async () => {
+    const before = await workbookImage(host);
+    const { deed } = await writeDecisions([decision], first);
+    expect((await inTable())[1]).toBe("Ane Berg 2: Strength, Endurance, A camp in May");
+    await takeBack(deed);
+    expect(await workbookImage(host)).toBe(before);
+  });
+
+  it("says so where the coach has renamed the column it belongs in", async () => {
+    await writePriorities(first);
+    await host.type("Priorities!E4", "My say");
+    const { inTheWay } = await writeDecisions([decision], first);
+    expect(inTheWay).not.toBeNull();
+    expect((await valuesAt("Priorities", "E5:F7")).flat().every((cell) => cell === "")).toBe(true);
   });
 });
 

@@ -1,0 +1,118 @@
+import type { Background } from "../store/background";
+import type { QualityWeight } from "../store/qualityWeights";
+import { qualities } from "../store/readyBatteries";
+import { isSameName, nameKey } from "../store/sameName";
+import {
+  type CapacityRegion,
+  capacityRegions,
+  type DemandTemplate,
+  demandTemplates,
+  type RoleDemands,
+  robustness,
+} from "./demandTemplates";
+
+/** What a template says for a squad and its battery. */
+export type DemandWeights = {
+  /** Every quality and role, in the battery's own words. What the template does not know counts as any other: 1. */
+  readonly weights: readonly QualityWeight[];
+  /** Roles of the squad, and qualities of the battery, that the template does not know. */
+  readonly unknownRoles: readonly string[];
+  readonly unknownQualities: readonly string[];
+  /** Qualities that the sport asks for and no test of the battery stands for. */
+  readonly untested: readonly string[];
+};
+
+/** How a sport's template reads for this squad and battery: a column for each of its roles and of the squad's others. */
+export function demandWeights({ roles }: DemandTemplate, background: Background): DemandWeights {
+  const known = Object.keys(roles);
+  const unknownRoles = rolesOf(background).filter((role) => !known.some((one) => isSameName(one, role)));
+  const tested = distinct(background.battery.flatMap(({ quality }) => quality ?? []));
+  const meant = new Set<string | null>(tested.map(qualityMeant));
+  const untested = [...Object.values(qualities), robustness].filter((quality) => !meant.has(quality));
+  const weights = [...tested, ...untested].flatMap((quality) =>
+    [...known, ...unknownRoles].map((role) => ({ quality, role, weight: weightIn(roles[role], quality) })),
+  );
+  return {
+    ...{ weights, unknownRoles, untested },
+    unknownQualities: tested.filter((quality) => qualityMeant(quality) === null),
+  };
+}
+
+export type WeightsToWrite = {
+  readonly weights: readonly QualityWeight[];
+  /** Weights of the coach's that stay as they are, or are replaced, though the template says otherwise. */
+  readonly coachs: number;
+};
+
+/**
+ * Which weights are to be written so that a template stands in the workbook: those that differ from what stands. Numbers
+ * of the coach's own stay, unless they are to be replaced; a table in which nothing but ones stands, or nothing but what
+ * a template says, holds no judgement of anybody's yet.
+ */
+export function weightsToWrite(
+  fresh: readonly QualityWeight[],
+  background: Background,
+  { replaces }: { readonly replaces: boolean },
+): WeightsToWrite {
+  const isKept = !isUntouched(background);
+  const differing = fresh.flatMap((one) => {
+    const standing = standingWeight(background.weights, one);
+    return standing === one.weight ? [] : [{ one, isCoachs: standing !== null && isKept }];
+  });
+  return {
+    weights: differing.filter(({ isCoachs }) => replaces || !isCoachs).map(({ one }) => one),
+    coachs: differing.filter(({ isCoachs }) => isCoachs).length,
+  };
+}
+
+const standingWeight = (weights: readonly QualityWeight[], { quality, role }: QualityWeight): number | null =>
+  weights.find((one) => isSameName(one.quality, quality) && isSameName(one.role, role))?.weight ?? null;
+
+function isUntouched(background: Background): boolean {
+  const { weights } = background;
+  if (weights.every(({ weight }) => weight === 1)) return true;
+  return demandTemplates.some((template) => {
+    const said = demandWeights(template, background).weights;
+    return weights.every((one) => one.weight === (standingWeight(said, one) ?? 1));
+  });
+}
+
+function weightIn(role: RoleDemands | undefined, quality: string): number {
+  const meant = qualityMeant(quality);
+  if (role === undefined || meant === null) return 1;
+  if (meant !== qualities.muscleCapacity) return role[meant];
+  return Math.max(...regionsIn(quality).map((region) => role[meant][region]));
+}
+
+type Demanded = keyof RoleDemands;
+
+/** By the first of these that fits; coaches call their qualities as they like. */
+const spellings: readonly (readonly [RegExp, Demanded])[] = [
+  [/robust|resilien|availab/, robustness],
+  [/capacity/, qualities.muscleCapacity],
+  [/change of direction|agility/, qualities.changeOfDirection],
+  [/(jump|leg|lower).*power|reactive|^jump/, qualities.lowerBodyPower],
+  [/(throw|arm|upper).*power|^throw/, qualities.upperBodyPower],
+  [/strength/, qualities.strength],
+  [/endurance|aerobic|fitness/, qualities.endurance],
+  [/speed|sprint|acceleration/, qualities.speed],
+];
+
+/** The quality of the templates that a coach's word means; null where that cannot be told. */
+const qualityMeant = (quality: string): Demanded | null =>
+  spellings.find(([pattern]) => pattern.test(nameKey(quality)))?.[1] ?? null;
+
+const regionWords: Readonly<Record<CapacityRegion, RegExp>> = {
+  ...{ legs: /leg|calf|hamstring|groin|knee|hip/, trunk: /trunk|core|back/, shoulders: /shoulder|arm|upper/ },
+};
+
+/** The regions that a capacity names ("Muscle capacity, legs"); all of them where it names none. */
+function regionsIn(quality: string): readonly CapacityRegion[] {
+  const named = capacityRegions.filter((region) => regionWords[region].test(nameKey(quality)));
+  return named.length > 0 ? named : capacityRegions;
+}
+
+const rolesOf = ({ squad }: Background): string[] => distinct(squad.flatMap(({ role }) => role ?? []));
+
+const distinct = (names: readonly string[]): string[] =>
+  [...new Map([...names].reverse().map((name) => [nameKey(name), name])).values()].reverse();
