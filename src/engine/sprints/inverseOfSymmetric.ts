@@ -7,13 +7,12 @@ const smallestPivot = 1e-14;
 export function inverseOfSymmetric(matrix: readonly (readonly number[])[]): number[][] | null {
   const size = matrix.length;
   const scale = matrix.map((row, index) => Math.sqrt(row[index]!));
-  if (!scale.every((value) => value > 0 && Number.isFinite(value))) return null;
   const rows = matrix.map((row, i) => [
     ...row.map((value, j) => value / (scale[i]! * scale[j]!)),
     ...row.map((_, j) => (i === j ? 1 : 0)),
   ]);
   for (let column = 0; column < size; column++) {
-    // The scaled matrix is positive definite, so the diagonal is a safe pivot.
+    // The scaled matrix is positive definite, so the diagonal is a safe pivot; NaN where it was not positive.
     const pivotRow = rows[column]!;
     const pivot = pivotRow[column]!;
     if (!(pivot > smallestPivot)) return null;

@@ -38,6 +38,14 @@ describe("two groups", () => {
     expect(twoGroups([1, 1, 1], [2, 2, 2], { confidence: 0.95 })).toMatchObject({
       reasons: [{ code: "noSpread", facts: { what: "scores of each group" } }],
     });
+    // What the last digits of large numbers leave is no spread either, however small the other group's numbers are.
+    const copied = [1e20, 1e20 * (1 + 2 ** -52), 1e20];
+    for (const [first, second] of [
+      [copied, [0, 0, 0]],
+      [[0, 0, 0], copied],
+    ] as const) {
+      expect(twoGroups(first, second, { confidence: 0.95 })).toMatchObject({ reasons: [{ code: "noSpread" }] });
+    }
   });
 
   test("one group without spread is fine", () => {

@@ -44,6 +44,13 @@ describe("the noncentral t distribution", () => {
     expectRelative(noncentralityOf(t, degreesOfFreedom, p), noncentrality, 1e-11);
   });
 
+  // Source: NIST/SEMATECH e-Handbook 1.3.6.7.4, upper 2.5 % point of chi-square with 9 degrees of freedom 19.023: so far out
+  // t is the noncentrality over the square root of chi-square over its degrees of freedom, and summing would not end.
+  test("of a t as far out as copied data give it", () => {
+    expectRelative(noncentralityOf(1e9, 9, 0.025), 1e9 * Math.sqrt(19.023 / 9), 1e-5);
+    expectRelative(noncentralityOf(-1e9, 9, 0.975), -1e9 * Math.sqrt(19.023 / 9), 1e-5);
+  });
+
   test("the form for extreme t meets the exact one", () => {
     for (const t of [-200, 200]) {
       for (const p of [0.025, 0.975])

@@ -65,6 +65,10 @@ describe("implausible values", () => {
     });
     for (const value of [5, 35, 90]) expect(implausibleValue(value, plausibleRanges.jumpHeight)).toBeNull();
     for (const value of [4.9, 90.1]) expect(implausibleValue(value, plausibleRanges.jumpHeight)).not.toBeNull();
+    // In metres at either end of the range.
+    for (const value of [0.05, 0.9]) {
+      expect(implausibleValue(value, plausibleRanges.jumpHeight)).toMatchObject({ facts: { slip: "metres" } });
+    }
     expect(implausibleValue(null, plausibleRanges.jumpHeight)).toBeNull();
     expect(implausibleValue(Number.NaN, plausibleRanges.jumpHeight)).toMatchObject({ code: "implausibleValue" });
   });

@@ -18,6 +18,9 @@ describe("the inverse of a small symmetric matrix", () => {
 
   test("of a singular matrix there is none", () => {
     expect(inverseOfSymmetric([[1, 1], [1, 1]])).toBeNull(); // biome-ignore format: a matrix
-    expect(inverseOfSymmetric([[0, 0], [0, 1]])).toBeNull(); // biome-ignore format: a matrix
+    for (const useless of [0, -1, Number.NaN, Number.POSITIVE_INFINITY]) {
+      expect(inverseOfSymmetric([[useless, 0], [0, 1]])).toBeNull(); // biome-ignore format: a matrix
+      expect(inverseOfSymmetric([[1, 0], [0, useless]])).toBeNull(); // biome-ignore format: a matrix
+    }
   });
 });
