@@ -41,6 +41,15 @@ export function median(values: readonly number[]): number {
 export const isRoundingOnly = (rootMeanSquare: number, magnitude: number): boolean =>
   rootMeanSquare <= 16 * Number.EPSILON * magnitude;
 
+/**
+ * What is equal on paper is equal here: a score without what rounding has left in its last digits, of which fourteen
+ * are more than any instrument gives. Without it, a tie would hang on the unit that the results happen to be in.
+ */
+export const withoutRounding = (score: number): number => Number(score.toPrecision(14));
+
+/** The same for a z score, whose digits are counted from the point: near zero there are none that mean anything. */
+export const zWithoutRounding = (z: number): number => Number(z.toFixed(11)) + 0;
+
 function first(values: readonly number[]): number {
   const origin = values[0];
   if (origin === undefined) throw new RangeError("A mean needs at least one value.");

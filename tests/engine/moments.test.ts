@@ -1,5 +1,13 @@
 import fc from "fast-check";
-import { isRoundingOnly, mean, median, standardDeviation, sumOfSquares } from "../../src/engine/moments";
+import {
+  isRoundingOnly,
+  mean,
+  median,
+  standardDeviation,
+  sumOfSquares,
+  withoutRounding,
+  zWithoutRounding,
+} from "../../src/engine/moments";
 import { expectRelative } from "../reference/reference";
 import { measurement } from "./measurements";
 
@@ -49,6 +57,17 @@ describe("mean and spread", () => {
     expect(isRoundingOnly(0.001, 1e9)).toBe(false);
     expect(isRoundingOnly(16 * Number.EPSILON, 1)).toBe(true);
     expect(isRoundingOnly(17 * Number.EPSILON, 1)).toBe(false);
+  });
+
+  test("what is equal on paper is equal without rounding, and what an instrument tells apart stays apart", () => {
+    const [inches, middle] = [[50, 50.1, 50.5].map((value) => value * (1 / 2.54)), 50.2 * (1 / 2.54)];
+    expect(mean(inches)).not.toBe(middle);
+    expect(withoutRounding(mean(inches))).toBe(withoutRounding(middle));
+    expect(withoutRounding(1234.56789012)).toBe(1234.56789012);
+    expect(Object.is(zWithoutRounding(0.1 + 0.2 - 0.3), 0)).toBe(true);
+    expect(Object.is(zWithoutRounding(-1e-16), 0)).toBe(true);
+    expect(zWithoutRounding(0.49999999999999994)).toBe(0.5);
+    expect(zWithoutRounding(-1.2345678901)).toBe(-1.2345678901);
   });
 
   test("nothing has no mean", () => {

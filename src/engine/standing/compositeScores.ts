@@ -1,3 +1,4 @@
+import { zWithoutRounding } from "../moments";
 import { notPositive, tooFew, unequalLengths } from "../refusals";
 import { ok, type Refusal, type Result, refuse } from "../result";
 import type { Direction } from "../trials/reduction";
@@ -96,7 +97,7 @@ function weightedMean(parts: readonly { readonly weight: number; readonly value:
     present += weight;
     sum += weight * value;
   }
-  return { mean: present === 0 ? null : sum / present, share: present / total };
+  return { mean: present === 0 ? null : zWithoutRounding(sum / present), share: present / total };
 }
 
 function coverageOf(parts: readonly { readonly weight: number; readonly share: number }[]): number {

@@ -1,4 +1,4 @@
-import { isRoundingOnly, mean, standardDeviation } from "../moments";
+import { isRoundingOnly, mean, standardDeviation, zWithoutRounding } from "../moments";
 import { presentValues } from "../presentValues";
 import { noSpread, tooFew } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -21,7 +21,7 @@ export function zScores(
   return ok(
     fillPlaces(
       scores,
-      present.map((score) => (score - centre) / spread),
+      present.map((score) => zWithoutRounding((score - centre) / spread)),
     ),
   );
 }

@@ -1,4 +1,4 @@
-import { mean, median } from "../moments";
+import { mean, median, withoutRounding } from "../moments";
 import { presentValues } from "../presentValues";
 import { tooFew } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -28,8 +28,9 @@ export function reduceTrials(
 }
 
 function reduce(trials: readonly number[], reduction: Reduction, direction: Direction): number {
-  if (reduction === "mean") return mean(trials);
-  if (reduction === "median") return median(trials);
+  if (reduction === "mean") return withoutRounding(mean(trials));
+  if (reduction === "median") return withoutRounding(median(trials));
   const bestFirst = [...trials].sort((a, b) => (direction === "higher" ? b - a : a - b));
-  return mean(bestFirst.slice(0, reduction === "best" ? 1 : 2));
+  // The best stays the trial it is, to the last digit: its cell is found by it.
+  return reduction === "best" ? bestFirst[0]! : withoutRounding(mean(bestFirst.slice(0, 2)));
 }

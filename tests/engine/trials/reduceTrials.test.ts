@@ -57,6 +57,20 @@ describe("the score of a set of trials", () => {
     expect(() => reduceTrials([Number.NaN], { reduction: "best", direction: "higher" })).toThrow(RangeError);
   });
 
+  test("a tie on paper is a tie here, whatever the unit; the best stays the trial it is, to the last digit", () => {
+    for (const times of [1, 10, 0.01, 1 / 2.54]) {
+      const score = (values: readonly number[], reduction: "mean" | "best") =>
+        unwrap(
+          reduceTrials(
+            values.map((value) => value * times),
+            { reduction, direction: "higher" },
+          ),
+        ).score;
+      expect(score([50, 50.1, 50.5], "mean")).toBe(score([50.2], "mean"));
+      expect(score([347.042], "best")).toBe(347.042 * times);
+    }
+  });
+
   const trials = fc.array(measurement(-1e6, 1e6), { minLength: 2, maxLength: 8 });
 
   test("turning all values round turns the score round when the direction turns too", () => {
