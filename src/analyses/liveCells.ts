@@ -25,23 +25,28 @@ export function liveCells(results: readonly TestResult[], { grid }: LiveSource):
   return reference(grid, places);
 }
 
+/** What says whose result of what a row is: sorting or typing over it makes another's of it. */
+const identifying = ["athlete", "test", "measure", "side", "date"] as const;
+
 /**
- * A condition that is true as long as the rows of these results are still the athlete's: sorting the results moves them, and a
- * formula that stays behind would give one athlete's numbers to another. Null where no column says whose row it is.
+ * A condition that is true as long as the rows of these results are still the athlete's, and of the same test, side and
+ * day: sorting the results moves them, and a formula that stays behind would give one's numbers to another. Null where no
+ * column says whose row it is.
  */
-export function sameAthlete(results: readonly TestResult[], { grid, map }: LiveSource): string | null {
-  const offset = offsetOf(map, "athlete");
+export function sameRows(results: readonly TestResult[], { grid, map }: LiveSource): string | null {
   const places = results.map(({ cell }) => placeIn(grid, cell));
-  if (offset === null || places.length === 0 || places.includes(null)) return null;
-  const column = grid.firstColumn + offset;
+  if (offsetOf(map, "athlete") === null || places.length === 0 || places.includes(null)) return null;
   const rows = [...new Set(places.map((place) => place!.row))].sort((a, b) => a - b);
-  const conditions = runsByName(rows, (row) => textOf(cellAt(grid, { row, column }) ?? null)).map(
-    ({ first, count, name }) => {
+  const conditions = identifying.flatMap((use) => {
+    const offset = offsetOf(map, use);
+    if (offset === null) return [];
+    const column = grid.firstColumn + offset;
+    return runsAlike(rows, (row) => cellAt(grid, { row, column }) ?? null).map(({ first, count, cell }) => {
       const cells = areaOf(grid, { row: first, column }, { row: first + count - 1, column });
-      const alike = `TRIM(${cells})=${quotedText(name)}`;
+      const alike = typeof cell === "number" ? `${cells}=${cell}` : `TRIM(${cells})=${quotedText(textOf(cell))}`;
       return count === 1 ? alike : `SUMPRODUCT(--(${alike}))=${count}`;
-    },
-  );
+    });
+  });
   return conditions.length === 1 ? conditions[0]! : `AND(${conditions.join(",")})`;
 }
 
@@ -77,17 +82,17 @@ function areaOf({ sheet }: Grid, from: Place, to: Place): string {
   return `${quotedSheet(sheet)}!${fixed(from)}${isCell ? "" : `:${fixed(to)}`}`;
 }
 
-type Run = { readonly first: number; readonly count: number; readonly name: string };
+type Run = { readonly first: number; readonly count: number; readonly cell: Cell };
 
-/** Rows below each other with the same name. */
-function runsByName(rows: readonly number[], nameIn: (row: number) => string): Run[] {
+/** Rows below each other in which a column says the same. */
+function runsAlike(rows: readonly number[], cellIn: (row: number) => Cell): Run[] {
   const runs: Run[] = [];
   for (const row of rows) {
-    const name = nameIn(row);
+    const cell = cellIn(row);
     const last = runs.at(-1);
-    if (last && last.first + last.count === row && last.name === name)
-      runs[runs.length - 1] = { ...last, count: last.count + 1 };
-    else runs.push({ first: row, count: 1, name });
+    const isAlike = last && typeof last.cell === typeof cell && textOf(last.cell) === textOf(cell);
+    if (isAlike && last.first + last.count === row) runs[runs.length - 1] = { ...last, count: last.count + 1 };
+    else runs.push({ first: row, count: 1, cell });
   }
   return runs;
 }

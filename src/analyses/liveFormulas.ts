@@ -1,7 +1,7 @@
 import type { TestResult } from "../reading/testResult";
 import type { Background } from "../store/background";
 import type { AnyAnalysis } from "./analysis";
-import { type LiveSource, liveCells, sameAthlete } from "./liveCells";
+import { type LiveSource, liveCells, sameRows } from "./liveCells";
 import type { ReportTable, ReportValue } from "./report";
 import { isDerived } from "./seriesOf";
 
@@ -38,7 +38,7 @@ export function liveFormulas(
       return liveCells(results, source);
     };
     const fields = live?.(answered[index]!, { ...context, cells }) ?? {};
-    const condition = sameAthlete([...used], source);
+    const condition = sameRows([...used], source);
     return columns.map(({ key }, column) => {
       const formula = fields[key] ?? null;
       // Where there is no answer there is nothing to follow; the verdict says why.

@@ -1,4 +1,4 @@
-import { liveCells, quotedText, sameAthlete } from "../../src/analyses/liveCells";
+import { liveCells, quotedText, sameRows } from "../../src/analyses/liveCells";
 import { readResults } from "../../src/reading/readResults";
 import { recogniseColumns } from "../../src/reading/recogniseColumns";
 import { gridOf } from "../reading/gridOf";
@@ -48,20 +48,35 @@ describe("liveCells(results, source)", () => {
   });
 });
 
-describe("sameAthlete(results, source)", () => {
+describe("sameRows(results, source)", () => {
   it("asks whether the rows still have the athlete's name, as the reading trims it", () => {
-    expect(sameAthlete(wide.of("Alva"), wide.source)).toBe("TRIM('Hop test'!$A$2)=\"Alva\"");
-    expect(sameAthlete(wide.of("Berit"), wide.source)).toBe("TRIM('Hop test'!$A$3)=\"Berit\"");
-    expect(sameAthlete(wide.of('Kari "K"'), wide.source)).toBe('TRIM(\'Hop test\'!$A$4)="Kari ""K"""');
-    expect(sameAthlete(long.of("Alva"), long.source)).toBe(
-      "AND(SUMPRODUCT(--(TRIM('Hop test'!$A$2:$A$4)=\"Alva\"))=3,TRIM('Hop test'!$A$6)=\"Alva\")",
+    expect(sameRows(wide.of("Alva"), wide.source)).toBe("TRIM('Hop test'!$A$2)=\"Alva\"");
+    expect(sameRows(wide.of("Berit"), wide.source)).toBe("TRIM('Hop test'!$A$3)=\"Berit\"");
+    expect(sameRows(wide.of('Kari "K"'), wide.source)).toBe('TRIM(\'Hop test\'!$A$4)="Kari ""K"""');
+    expect(sameRows(long.of("Alva"), long.source)).toBe(
+      "AND(SUMPRODUCT(--(TRIM('Hop test'!$A$2:$A$4)=\"Alva\"))=3,TRIM('Hop test'!$A$6)=\"Alva\"," +
+        "SUMPRODUCT(--(TRIM('Hop test'!$B$2:$B$3)=\"left\"))=2,TRIM('Hop test'!$B$4)=\"right\",TRIM('Hop test'!$B$6)=\"left\")",
+    );
+  });
+
+  it("asks for the side, the test and the day of each row where columns say them", () => {
+    expect(sameRows(long.of("Alva", "left").slice(0, 2), long.source)).toBe(
+      "AND(SUMPRODUCT(--(TRIM('Hop test'!$A$2:$A$3)=\"Alva\"))=2,SUMPRODUCT(--(TRIM('Hop test'!$B$2:$B$3)=\"left\"))=2)",
+    );
+    const dated = read([
+      ["Athlete", "Date", "Test", "Distance (cm)"],
+      ["Alva", 46245, "Hop", 150],
+      ["Alva", 46245, "Jump", 152],
+    ]);
+    expect(sameRows(dated.of("Alva"), dated.source)).toBe(
+      "AND(SUMPRODUCT(--(TRIM('Hop test'!$A$2:$A$3)=\"Alva\"))=2,TRIM('Hop test'!$C$2)=\"Hop\",TRIM('Hop test'!$C$3)=\"Jump\",SUMPRODUCT(--('Hop test'!$B$2:$B$3=46245))=2)",
     );
   });
 
   it("is nothing where no column says whose row it is", () => {
     const columns = wide.source.map.columns.map((column) => ({ ...column, use: "none" as const }));
-    expect(sameAthlete(wide.of("Alva"), { ...wide.source, map: { ...wide.source.map, columns } })).toBeNull();
-    expect(sameAthlete([], wide.source)).toBeNull();
+    expect(sameRows(wide.of("Alva"), { ...wide.source, map: { ...wide.source.map, columns } })).toBeNull();
+    expect(sameRows([], wide.source)).toBeNull();
   });
 });
 

@@ -1,6 +1,8 @@
+import type { AnyAnalysis } from "../../src/analyses/analysis";
 import { asymmetry } from "../../src/analyses/asymmetry/asymmetry";
 import { describe as describeAnswer } from "../../src/analyses/describe";
 import { standing } from "../../src/analyses/standing/standing";
+import { strength } from "../../src/analyses/strength/strength";
 import { unwrap } from "../../src/engine/result";
 import type { Host } from "../../src/host";
 import { gridAddress } from "../../src/reading/address";
@@ -11,6 +13,7 @@ import { readSelection } from "../../src/sheet/readSelection";
 import { writeReport } from "../../src/sheet/writeReport";
 import { noBackground } from "../../src/store/background";
 import { addSheet } from "./openWorkbook";
+import { squadMember } from "./storeRows";
 import { openWithFunctions } from "./withFunctions";
 
 let host: Host;
@@ -41,7 +44,7 @@ const long = [
 ];
 
 /** The answer for the selected cells, its table of values or live. */
-async function report(analysis: typeof asymmetry | typeof standing, settings: object, isLive: boolean) {
+async function report(analysis: AnyAnalysis, settings: object, isLive: boolean) {
   const selection = await readSelection();
   if (selection.kind !== "cells") throw new Error("Nothing selected.");
   const { grid } = selection;
@@ -54,7 +57,7 @@ async function report(analysis: typeof asymmetry | typeof standing, settings: ob
       uses: usesOf(map),
       test: reading.tests[0]!,
       settings: { ...settings },
-      background: noBackground,
+      background: { ...noBackground, squad: [squadMember("Alva", { bodyMass: 70 })] },
       source: gridAddress(grid),
       date: "2026-08-11",
       ...(isLive ? { live: { grid, map } } : {}),
@@ -76,7 +79,7 @@ const tableAt = (sheet: string) =>
     };
   });
 
-async function written(analysis: typeof asymmetry | typeof standing, settings: object, isLive: boolean) {
+async function written(analysis: AnyAnalysis, settings: object, isLive: boolean) {
   const outcome = await writeReport(await report(analysis, settings, isLive), isLive ? "live" : "values");
   if (outcome.kind !== "written") throw new Error(outcome.kind);
   await host.settle();
@@ -165,3 +168,61 @@ it.each([{ sides: "mean" }, { sides: "better" }, { sides: "weaker", reduction: "
     expect(live.formulas.flat().filter((formula) => String(formula).startsWith("=IF(TRIM("))).toHaveLength(2);
   },
 );
+
+describe("a live table of strength", () => {
+  const sets = [
+    ["Athlete", "Load (kg)", "Reps", "Reps in reserve"],
+    ["Alva", 100, 5, 1],
+    ["Alva", 110, 3, 0],
+    ["Alva", 60, 12, 0],
+    ["Berit", 70, 1, 0],
+    ["Cille", 40, 14, 0],
+    ["Dagny", 21, 5, 0],
+  ];
+  const select = async (rows: typeof sets) => {
+    await addSheet("Gym", rows);
+    host.select(`Gym!A1:D${rows.length}`);
+  };
+  const called = (formulas: unknown[][]) => formulas.flat().filter((formula) => String(formula).includes("TAPELINE."));
+
+  it.each([{}, { equation: "brzycki", rounding: "nearest", repetitions: 3, reserve: 0 }])(
+    "shows the numbers of the table of values: %j",
+    async (settings) => {
+      await select(sets);
+      const plain = await written(strength, settings, false);
+      host.select("Gym!A1:D7");
+      const live = await written(strength, settings, true);
+      // Of two sets: maximum, per body mass, working load, its share and plates; the set that counts may be another one.
+      expect(called(live.formulas.filter(([athlete]) => athlete === "Alva"))).toHaveLength(5);
+      live.values.forEach((row, r) => {
+        row.forEach((value, c) => {
+          const other = plain.values[r]![c];
+          if (typeof value === "number") expect(value).toBeCloseTo(other as number, 9);
+          else expect(value).toBe(other);
+        });
+      });
+    },
+  );
+
+  it("follows an edited set down to the plates, and knows when another lift stands in its row", async () => {
+    await select(sets.map((row, index) => [...row.slice(0, 3), index === 0 ? "Exercise" : "Squat"]));
+    const live = await written(strength, {}, true);
+    await host.type("Gym!B6", 60);
+    await host.type("Gym!C6", 5);
+    const edited = await tableAt(live.sheet);
+    // Epley: 60 (1 + 5 / 30) = 70; for 5 repetitions with 2 in reserve 70 / (1 + 7 / 30) = 56.76, hence 55 on the bar.
+    expect(edited.cell("Cille", "Estimated maximum")).toBeCloseTo(70, 9);
+    expect(edited.cell("Cille", "Working load")).toBe(55);
+    expect(edited.cell("Cille", "Plates per side")).toBe("10 + 5 + 2.5");
+    expect(edited.cell("Cille", "Of the maximum")).toBeCloseTo((100 * 55) / 70, 9);
+    await host.type("Gym!D6", "Bench press");
+    expect((await tableAt(live.sheet)).cell("Cille", "Estimated maximum")).toBe("#N/A");
+    expect((await tableAt(live.sheet)).cell("Alva", "Estimated maximum")).toBeCloseTo(121, 9);
+  });
+
+  it("keeps values where loads are in pounds, which the formula would take for kilograms", async () => {
+    await select([["Athlete", "Load (lb)", "Reps", "Reps in reserve"], ...sets.slice(1)]);
+    const { formulas } = await written(strength, {}, true);
+    expect(called(formulas)).toEqual([]);
+  });
+});

@@ -1,7 +1,6 @@
 import { tooFew } from "../../engine/refusals";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
 import { squadRanks } from "../../engine/standing/squadRanks";
-import { repetitionRange } from "../../engine/strength/equations";
 import { loadForRepetitions } from "../../engine/strength/loadForRepetitions";
 import { relativeStrength } from "../../engine/strength/relativeStrength";
 import { type LoadedBar, roundToPlates } from "../../engine/strength/roundToPlates";
@@ -10,8 +9,9 @@ import type { Background } from "../../store/background";
 import type { Answer } from "../analysis";
 import { bodiesOf } from "../bodies";
 import { groupBy } from "../groupBy";
-import { type MeasuredAttempt, ofLatestDay } from "../measuredAttempts";
-import { type LiftedSet, liftedSets } from "./sets";
+import type { MeasuredAttempt } from "../measuredAttempts";
+import { platesFrom } from "./plates";
+import { type LiftedSet, liftedSets, ofItsLatestDay, setsThatCount } from "./sets";
 import type { StrengthRow, StrengthSettings } from "./strength";
 import * as words from "./words";
 
@@ -28,7 +28,7 @@ export function compute(
   const rows = [...groupBy(attempts, words.liftName).values()].flatMap((lift) =>
     ranked(
       [...groupBy(lift, words.rowName).entries()].map(([row, [attempt]]) => {
-        const best = bestSet(byRow.get(row) ?? []);
+        const best = setsThatCount(byRow.get(row) ?? [])[0] ?? null;
         const mass = bodyOf(attempt!.athlete, best?.attempt.date ?? null).mass;
         return rowOf(attempt!, best, mass, settings);
       }),
@@ -44,22 +44,6 @@ export function compute(
     leftOut,
   });
 }
-
-/** The highest estimate of the latest day; sets of more than ten repetitions count only where there is no other. */
-function bestSet(sets: readonly LiftedSet[]): LiftedSet | null {
-  const latest = ofItsLatestDay(sets);
-  const isRough = ({ estimate }: LiftedSet) => Number(estimate.repetitions > repetitionRange.trusted[1]);
-  const bestFirst = latest.sort(
-    (a, b) =>
-      isRough(a) - isRough(b) ||
-      b.estimate.maximum - a.estimate.maximum ||
-      a.estimate.repetitions - b.estimate.repetitions,
-  );
-  return bestFirst[0] ?? null;
-}
-
-const ofItsLatestDay = (sets: readonly LiftedSet[]): LiftedSet[] =>
-  ofLatestDay(sets.map((set) => ({ ...set, date: set.attempt.date })));
 
 function rowOf(
   attempt: MeasuredAttempt,
@@ -100,15 +84,11 @@ const nothing = {
   plates: "",
 } as const;
 
-/** Plates as gyms have them, from the heaviest down to the lightest that the coach has. */
-const usualPlates = [25, 20, 10, 5, 2.5, 1.25, 0.5];
-
 function loadedBar(maximum: number, settings: StrengthSettings): Result<LoadedBar> {
   const { equation, repetitions, reserve, bar, smallestPlate, rounding: rule } = settings;
   const wanted = loadForRepetitions(maximum, repetitions, { equation, repetitionsInReserve: reserve });
   if (!wanted.ok) return wanted;
-  const weights = [...usualPlates.filter((plate) => plate > smallestPlate), smallestPlate];
-  const plates = weights.map((weight) => ({ weight, pairs: null }));
+  const plates = platesFrom(smallestPlate).map((weight) => ({ weight, pairs: null }));
   return roundToPlates(wanted.value.load, { bar, plates, rule });
 }
 

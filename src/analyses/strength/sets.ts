@@ -1,10 +1,10 @@
 import { valueOr } from "../../engine/result";
-import type { StrengthEquationName } from "../../engine/strength/equations";
+import { repetitionRange, type StrengthEquationName } from "../../engine/strength/equations";
 import { type EstimatedMaximum, estimatedMaximum } from "../../engine/strength/estimatedMaximum";
 import type { MeasureKey } from "../../reading/measures";
 import type { TestResult } from "../../reading/testResult";
 import type { CellRemark } from "../analysis";
-import { firstCell, type MeasuredAttempt, measuredAttempts } from "../measuredAttempts";
+import { firstCell, type MeasuredAttempt, measuredAttempts, ofLatestDay } from "../measuredAttempts";
 import * as words from "./words";
 
 const measuresOfSets: readonly (MeasureKey | null)[] = ["load", "repetitions", "repetitionsInReserve"];
@@ -47,3 +47,18 @@ export function liftedSets(
   });
   return { attempts: measured.attempts, sets, leftOut };
 }
+
+/**
+ * The sets of an athlete and lift that the estimate is the highest of, the best first: those of the latest day; sets of
+ * more than ten repetitions only where there is no other.
+ */
+export function setsThatCount(sets: readonly LiftedSet[]): LiftedSet[] {
+  const latest = ofItsLatestDay(sets);
+  const trusted = latest.filter(({ estimate }) => estimate.repetitions <= repetitionRange.trusted[1]);
+  return (trusted.length > 0 ? trusted : latest).sort(
+    (a, b) => b.estimate.maximum - a.estimate.maximum || a.estimate.repetitions - b.estimate.repetitions,
+  );
+}
+
+export const ofItsLatestDay = (sets: readonly LiftedSet[]): LiftedSet[] =>
+  ofLatestDay(sets.map((set) => ({ ...set, date: set.attempt.date })));

@@ -5,6 +5,7 @@ import { defineAnalysis } from "../analysis";
 import { amount, choice, index, percent, place, quantity, text } from "../fields";
 import { about } from "./about";
 import { compute } from "./compute";
+import { live } from "./live";
 
 const equations = Object.fromEntries(
   strengthEquations.map(({ name, label, formula }) => [name, `${label}: ${formula}`]),
@@ -78,6 +79,7 @@ export const strength = defineAnalysis({
   gives,
   rowKey: "row",
   compute,
+  live,
   chart: {
     kind: "bar",
     title: "Estimated maximum",
