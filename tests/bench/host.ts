@@ -67,6 +67,8 @@ async function largeWorkbook(rowCount: number, columnCount: number): Promise<Uin
     spillOf: () => undefined,
     charts: [],
     pageSetups: new Map(),
+    lockOf: () => null,
+    structure: null,
     state: { settings: {}, customProperties: {}, documentProperties: {}, sheetProperties: {}, xmlParts: [] },
   });
   return bytes;

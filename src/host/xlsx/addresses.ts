@@ -34,9 +34,11 @@ export const rangesOf = (references: string): IRange[] => references.trim().spli
 
 export const cellAddress = (row: number, column: number): string => `${columnName(column)}${row + 1}`;
 
+/** A range that leaves the sheet, as what a formula spills may, ends at its edge. */
 export function rangeReference({ startRow, startColumn, endRow, endColumn }: IRange): string {
   const start = cellAddress(startRow, startColumn);
-  return startRow === endRow && startColumn === endColumn ? start : `${start}:${cellAddress(endRow, endColumn)}`;
+  const end = cellAddress(Math.min(endRow, lastRow), Math.min(endColumn, lastColumn));
+  return start === end ? start : `${start}:${end}`;
 }
 
 export function columnName(column: number): string {

@@ -7,12 +7,25 @@ export const horizontalAlignments: { readonly [name: string]: HorizontalAlign } 
   right: HorizontalAlign.RIGHT,
   justify: HorizontalAlign.JUSTIFIED,
   distributed: HorizontalAlign.DISTRIBUTED,
-  // A heading centred over several columns has no counterpart in the grid; centred in its own cell comes nearest.
+  // These two have no counterpart in the grid, which shows its nearest; marks of the cell keep what they are.
   centerContinuous: HorizontalAlign.CENTER,
+  fill: HorizontalAlign.UNSPECIFIED,
 };
 
 export const verticalAlignments: { readonly [name: string]: VerticalAlign } = {
   top: VerticalAlign.TOP,
   center: VerticalAlign.MIDDLE,
   bottom: VerticalAlign.BOTTOM,
+  justify: VerticalAlign.TOP,
+  distributed: VerticalAlign.MIDDLE,
 };
+
+/** Those that a mark of the cell keeps, by the words of the API. */
+export const markedHorizontal = { centerContinuous: "CenterAcrossSelection", fill: "Fill" } as const;
+export const markedVertical = { justify: "Justify", distributed: "Distributed" } as const;
+
+/** One level of indentation in the grid's pixels. */
+export const indentLevel = 9;
+
+/** Directions of reading as the file numbers them. */
+export const readingOrders = ["Context", "LeftToRight", "RightToLeft"] as const;

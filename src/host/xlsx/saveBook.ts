@@ -13,5 +13,7 @@ export function saveBook(book: Book): SavedXlsx {
     charts: book.charts.list().map((chart) => ({ chart, data: book.charts.dataOf(chart) })),
     state: book.state.save(),
     pageSetups: book.pageSetups.list(),
+    lockOf: (sheetId) => book.protection.sheet(sheetId),
+    structure: book.protection.structure,
   });
 }

@@ -1,4 +1,5 @@
 import { CellValueType, type ICellData, type IRange } from "@univerjs/core";
+import type { CellMarks } from "../../engine/cellMarks";
 import { cellPosition, rangeOf } from "../addresses";
 import { movedFormula, plainFormula } from "../formulas";
 import { childOf, numberOf, textOf, type XmlElement } from "../package/xml";
@@ -6,7 +7,11 @@ import { childOf, numberOf, textOf, type XmlElement } from "../package/xml";
 /** Turns the cells of one sheet, in their order, into the engine's. */
 export type CellReader = (cell: XmlElement, row: number, column: number) => ICellData | undefined;
 
-export function cellReader(texts: readonly string[], styleId: (index: number) => string | undefined): CellReader {
+export function cellReader(
+  texts: readonly string[],
+  styleId: (index: number) => string | undefined,
+  marksOf: (index: number) => CellMarks | undefined,
+): CellReader {
   const shared = new Map<string, { formula: string; row: number; column: number }>();
   const spills: IRange[] = [];
 
@@ -21,14 +26,21 @@ export function cellReader(texts: readonly string[], styleId: (index: number) =>
   };
 
   return (cell, row, column) => {
-    const style = styleId(numberOf(cell, "s") ?? 0);
+    const look = numberOf(cell, "s") ?? 0;
+    const style = styleId(look);
+    const marks = marksOf(look);
     const source = childOf(cell, "f");
     const formula = source && formulaOf(source, row, column);
     // What an array formula spilt is its result, not content: kept, it would stand in the formula's own way.
     const spilt = formula === undefined && spills.some((area) => contains(area, row, column));
     const content = spilt ? {} : contentOf(cell, texts);
-    if (!style && formula === undefined && content.v === undefined) return undefined;
-    return { ...content, ...(formula !== undefined && { f: `=${formula}` }), ...(style && { s: style }) };
+    if (!style && !marks && formula === undefined && content.v === undefined) return undefined;
+    return {
+      ...content,
+      ...(formula !== undefined && { f: `=${formula}` }),
+      ...(style && { s: style }),
+      ...(marks && { custom: { ...marks } }),
+    };
   };
 }
 

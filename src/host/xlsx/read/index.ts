@@ -2,6 +2,8 @@ import { type IStyleData, type IWorkbookData, LocaleType } from "@univerjs/core"
 import type { ISheetNote } from "@univerjs/sheets-note";
 import type { ITableJson } from "@univerjs/sheets-table";
 import type { PageSetup } from "../../engine/pageSetup";
+import type { Password } from "../../engine/passwords";
+import type { Lock } from "../../engine/protection";
 import type { WorkbookState } from "../../engine/state";
 import { openPackage, type WorkbookPackage } from "../package/workbookPackage";
 import { childOf, childrenOf, textOf, truthOf, type XmlElement } from "../package/xml";
@@ -12,11 +14,13 @@ import { readColours } from "./colours";
 import { readConditionalFormats } from "./conditionalFormats";
 import { readDataValidations } from "./dataValidations";
 import { readFilter } from "./filters";
+import { placeHyperlinks } from "./hyperlinks";
 import { Identities } from "./identities";
 import { readNames } from "./names";
 import { readNotes } from "./notes";
 import { noticesOf } from "./notices";
 import { readPageSetup, readPrintNames } from "./pageSetup";
+import { readSheetProtection, readStructureProtection } from "./protection";
 import { readSheet } from "./sheet";
 import { readOwnState, readState } from "./state";
 import { readStyles } from "./styles";
@@ -31,6 +35,12 @@ export type OpenedXlsx = {
   /** How sheets are printed, by their ids. */
   readonly pageSetups: Readonly<Record<string, PageSetup>>;
   readonly state: WorkbookState;
+  readonly protection: {
+    /** By the ids of the sheets. */
+    readonly sheets: Readonly<Record<string, Lock>>;
+    /** Of the sheets' order and names. */
+    readonly structure: Password | undefined;
+  };
   /** A sentence for each thing that did not come along. */
   readonly notices: readonly string[];
 };
@@ -55,6 +65,10 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     used[`look-${index}`] = look;
     return `look-${index}`;
   };
+  const marksOf = (index: number) => {
+    const marks = styles.marks[index];
+    return marks && Object.keys(marks).length > 0 ? marks : undefined;
+  };
 
   const sheets: NonNullable<IWorkbookData["sheets"]> = {};
   const tables: Record<string, { tables: ITableJson[] }> = {};
@@ -63,6 +77,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
   const rules: Record<string, unknown> = {};
   const filters: Record<string, unknown> = {};
   const charts: ReadChart[] = [];
+  const locks: Record<string, Lock> = {};
   const printNames = readPrintNames(source);
   const pageSetups: Record<string, PageSetup> = {};
   const own = readOwnState(file);
@@ -78,7 +93,9 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     const name = entry.attributes.name ?? `Sheet${place + 1}`;
     const hidden = (entry.attributes.state ?? "visible") !== "visible";
     const parse = (consumers: { row: (row: XmlElement) => void }) => file.xml(path, consumers)!;
-    const sheet = readSheet(parse, { name, hidden }, cellReader(texts, styleId), styleId, colours);
+    const readCell = cellReader(texts, styleId, marksOf);
+    const sheet = readSheet(parse, { name, hidden }, readCell, { styleId, marksOf }, colours);
+    placeHyperlinks(sheet.xml, file.linksOf(path), sheet.data);
     const id = identities.of("sheets", sheet.xml.attributes.uid, name);
     ids.set(place, id);
     sheets[id] = { id, ...sheet.data, defaultStyle: styles.plain };
@@ -100,6 +117,8 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     formatsLeft += left;
     rules[id] = readDataValidations(sheet.xml);
     charts.push(...readCharts(file, path, sheet.data, id, colours));
+    const lock = readSheetProtection(childOf(sheet.xml, "sheetProtection"));
+    if (lock) locks[id] = lock;
     const page = readPageSetup(sheet.xml, printNames.get(place));
     if (page) pageSetups[id] = page;
     const filter = readFilter(sheet.xml, sheet.data);
@@ -133,6 +152,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     charts,
     pageSetups,
     state: readState(file, own),
+    protection: { sheets: locks, structure: readStructureProtection(childOf(source, "workbookProtection")) },
     notices: noticesOf(file, { formats: formatsLeft, chartsRead: charts.length }),
   };
 }

@@ -1,4 +1,5 @@
 import { BooleanNumber, type ICellData, type IColumnData, type IRowData, type IWorksheetData } from "@univerjs/core";
+import type { CellMarks } from "../../engine/cellMarks";
 import { cellPosition, lastColumn, lastRow, rangeOf } from "../addresses";
 import { pixelsOfHeight, pixelsOfWidth } from "../measures";
 import { childOf, childrenOf, numberOf, truthOf, type XmlElement } from "../package/xml";
@@ -12,13 +13,19 @@ export type ReadSheet = { readonly data: Partial<IWorksheetData>; readonly xml: 
 /** More filled or dressed cells than this are no squad's workbook; they would make the page unusable. */
 const mostCells = 2_000_000;
 
+/** What a number in the file says of the look of a cell, a row or a column. */
+export type Looks = {
+  readonly styleId: (index: number) => string | undefined;
+  readonly marksOf: (index: number) => CellMarks | undefined;
+};
+
 type Grown = { lastRow: number; lastColumn: number; cells: number };
 
 export function readSheet(
   parse: (consumers: { row: (row: XmlElement) => void }) => XmlElement,
   listed: { name: string; hidden: boolean },
   readCell: CellReader,
-  styleId: (index: number) => string | undefined,
+  looks: Looks,
   colours: Colours,
 ): ReadSheet {
   const cellData: Record<number, Record<number, ICellData>> = {};
@@ -30,17 +37,17 @@ export function readSheet(
     const row = (numberOf(source, "r") ?? nextRow + 1) - 1;
     if (row < 0 || row > lastRow) throw beyondTheGrid();
     nextRow = row + 1;
-    const height = readRow(source);
-    if (height) rowData[row] = height;
+    const line = readRow(source, looks);
+    if (line) rowData[row] = line;
     let column = 0;
     for (const cell of source.children) {
       const position = positionOf(cell, row, column);
       column = position.column + 1;
       const data = readCell(cell, position.row, position.column);
       if (!data) continue;
-      const line = cellData[position.row] ?? {};
-      cellData[position.row] = line;
-      line[position.column] = data;
+      const cells = cellData[position.row] ?? {};
+      cellData[position.row] = cells;
+      cells[position.column] = data;
       grown.lastRow = Math.max(grown.lastRow, position.row);
       grown.lastColumn = Math.max(grown.lastColumn, position.column);
       grown.cells += 1;
@@ -75,36 +82,43 @@ export function readSheet(
     mergeData: merges,
     cellData,
     rowData,
-    columnData: readColumns(xml, styleId),
+    columnData: readColumns(xml, looks),
   };
   return { data, xml };
 }
 
-function readRow(row: XmlElement): Partial<IRowData> | undefined {
+function readRow(row: XmlElement, looks: Looks): Partial<IRowData> | undefined {
   const height = numberOf(row, "ht");
   const hidden = truthOf(row, "hidden");
-  if (height === undefined && !hidden) return undefined;
+  const look = truthOf(row, "customFormat") ? lookOf(numberOf(row, "s"), looks) : {};
+  if (height === undefined && !hidden && Object.keys(look).length === 0) return undefined;
   const pixels = height && pixelsOfHeight(height);
   const byHand = truthOf(row, "customHeight");
   return {
     ...(pixels && { h: pixels, ia: byHand ? BooleanNumber.FALSE : BooleanNumber.TRUE }),
     ...(pixels && !byHand && { ah: pixels }),
     ...(hidden && { hd: BooleanNumber.TRUE }),
+    ...look,
   };
 }
 
+function lookOf(index: number | undefined, { styleId, marksOf }: Looks) {
+  const [style, marks] = [styleId(index ?? 0), marksOf(index ?? 0)];
+  return { ...(style && { s: style }), ...(marks && { custom: { ...marks } }) };
+}
+
 /** Columns are listed in runs; a run to the end of the sheet stands for the default and is kept to the working area. */
-function readColumns(sheet: XmlElement, styleId: (index: number) => string | undefined) {
+function readColumns(sheet: XmlElement, looks: Looks) {
   const columns: Record<number, Partial<IColumnData>> = {};
   for (const run of childrenOf(childOf(sheet, "cols"), "col")) {
     const [first, last] = [numberOf(run, "min") ?? 1, numberOf(run, "max") ?? 1];
     const width = numberOf(run, "width");
-    const style = styleId(numberOf(run, "style") ?? 0);
+    const look = lookOf(numberOf(run, "style"), looks);
     for (let column = first - 1; column < Math.min(last, first + 1000, lastColumn + 1); column += 1) {
       columns[column] = {
         ...(width !== undefined && { w: pixelsOfWidth(width) }),
         ...(truthOf(run, "hidden") && { hd: BooleanNumber.TRUE }),
-        ...(style && { s: style }),
+        ...look,
       };
     }
   }

@@ -1,6 +1,15 @@
 import { BooleanNumber, type IBorderData, type IStyleData, WrapStrategy } from "@univerjs/core";
-import { horizontalAlignments, verticalAlignments } from "../alignments";
+import type { CellMarks } from "../../engine/cellMarks";
+import {
+  horizontalAlignments,
+  indentLevel,
+  markedHorizontal,
+  markedVertical,
+  readingOrders,
+  verticalAlignments,
+} from "../alignments";
 import { borderLines } from "../borders";
+import { fillPatterns } from "../fillPatterns";
 import { builtInFormats } from "../numberFormats";
 import { childOf, childrenOf, numberOf, truthOf, type XmlElement } from "../package/xml";
 import type { Colours } from "./colours";
@@ -8,6 +17,8 @@ import type { Colours } from "./colours";
 /** The looks a file defines: of cells by their number, of conditional formats by theirs, and of the plain cell. */
 export type Styles = {
   readonly cells: readonly IStyleData[];
+  /** What the grid cannot show of each of these looks, and keeps as marks of the cell. */
+  readonly marks: readonly CellMarks[];
   readonly conditional: readonly IStyleData[];
   readonly plain: IStyleData;
 };
@@ -20,7 +31,8 @@ export function readStyles(source: XmlElement | undefined, colours: Colours): St
   for (const format of childrenOf(childOf(source, "numFmts"), "numFmt")) {
     formats.set(numberOf(format, "numFmtId") ?? -1, format.attributes.formatCode ?? "General");
   }
-  const cells = childrenOf(childOf(source, "cellXfs"), "xf").map((xf): IStyleData => {
+  const looks = childrenOf(childOf(source, "cellXfs"), "xf");
+  const cells = looks.map((xf): IStyleData => {
     const at = (attribute: string) => numberOf(xf, attribute) ?? 0;
     return {
       ...(at("fontId") > 0 ? fonts[at("fontId")] : {}),
@@ -30,6 +42,8 @@ export function readStyles(source: XmlElement | undefined, colours: Colours): St
       ...readAlignment(childOf(xf, "alignment")),
     };
   });
+  const patterns = childrenOf(childOf(source, "fills"), "fill").map((fill) => readPattern(fill, colours));
+  const marks = looks.map((xf): CellMarks => ({ ...readMarks(xf), ...patterns[numberOf(xf, "fillId") ?? 0] }));
   const conditional = childrenOf(childOf(source, "dxfs"), "dxf").map((dxf): IStyleData => {
     const [font, fill, border] = ["font", "fill", "border"].map((name) => childOf(dxf, name));
     return {
@@ -38,7 +52,7 @@ export function readStyles(source: XmlElement | undefined, colours: Colours): St
       ...(border && readBorder(border, colours)),
     };
   });
-  return { cells, conditional, plain: withoutBlack(fonts[0] ?? {}) };
+  return { cells, marks, conditional, plain: withoutBlack(fonts[0] ?? {}) };
 }
 
 /** Black is what the grid writes in anyway; as a colour of its own it would stand in every cell's look. */
@@ -72,7 +86,17 @@ function readFill(fill: XmlElement, colours: Colours, solid: "fgColor" | "bgColo
   if (kind === "none") return {};
   const colour =
     colours(childOf(pattern, kind === "solid" ? solid : "bgColor")) ?? colours(childOf(pattern, "fgColor"));
-  return colour && kind === "solid" ? { bg: { rgb: colour } } : {};
+  if (kind === "solid") return colour ? { bg: { rgb: colour } } : {};
+  const behind = colours(childOf(pattern, "bgColor"));
+  return behind && behind !== "#ffffff" ? { bg: { rgb: behind } } : {};
+}
+
+/** The grid draws the colour behind a pattern; the pattern itself is kept. */
+function readPattern(fill: XmlElement, colours: Colours): CellMarks {
+  const pattern = childOf(fill, "patternFill");
+  const [name] = Object.entries(fillPatterns).find(([, kind]) => kind === pattern?.attributes.patternType) ?? [];
+  const colour = colours(childOf(pattern, "fgColor"));
+  return name ? { fillPattern: name, ...(colour && { fillPatternColor: colour.toUpperCase() }) } : {};
 }
 
 function readBorder(border: XmlElement, colours: Colours): IStyleData {
@@ -98,12 +122,30 @@ function readAlignment(alignment: XmlElement | undefined): IStyleData {
   const horizontal = horizontalAlignments[alignment.attributes.horizontal ?? ""];
   const vertical = verticalAlignments[alignment.attributes.vertical ?? ""];
   const rotation = numberOf(alignment, "textRotation") ?? 0;
+  const indent = numberOf(alignment, "indent") ?? 0;
   return {
     ...(horizontal && { ht: horizontal }),
     ...(vertical && { vt: vertical }),
     ...(truthOf(alignment, "wrapText") && { tb: WrapStrategy.WRAP }),
+    ...(indent > 0 && { pd: { l: indent * indentLevel } }),
     // The file counts up to 90 anticlockwise and from 91 clockwise; the grid counts clockwise; 255 is stacked letters.
     ...(rotation === 255 && { tr: { a: 0, v: BooleanNumber.TRUE } }),
     ...(rotation > 0 && rotation <= 180 && { tr: { a: rotation <= 90 ? -rotation : rotation - 90 } }),
+  };
+}
+
+function readMarks(xf: XmlElement): CellMarks {
+  const alignment = childOf(xf, "alignment");
+  const protection = childOf(xf, "protection");
+  const horizontal = markedHorizontal[alignment?.attributes.horizontal as keyof typeof markedHorizontal];
+  const vertical = markedVertical[alignment?.attributes.vertical as keyof typeof markedVertical];
+  const reading = readingOrders[numberOf(alignment, "readingOrder") ?? 0];
+  return {
+    ...(horizontal && { horizontalAlignment: horizontal }),
+    ...(vertical && { verticalAlignment: vertical }),
+    ...(reading && reading !== "Context" && { readingOrder: reading }),
+    ...(truthOf(alignment, "shrinkToFit") && { shrinkToFit: true }),
+    ...(!truthOf(protection, "locked", true) && { locked: false }),
+    ...(truthOf(protection, "hidden") && { formulaHidden: true }),
   };
 }

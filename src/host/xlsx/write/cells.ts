@@ -1,4 +1,5 @@
 import { CellValueType, type ICellData, type IRange, type IStyleData } from "@univerjs/core";
+import type { CellMarks } from "../../engine/cellMarks";
 import { cellAddress, rangeReference } from "../addresses";
 import { fileFormula } from "./fileFormula";
 import { escaped, tag } from "./markup";
@@ -33,10 +34,13 @@ const errors = new Set([
   "#CALC!",
 ]);
 
+const plain: IStyleData = {};
+
 /** One cell, or nothing where it holds nothing and looks like nothing. */
 export function cellTag(cell: ICellData, row: number, column: number, around: CellSurroundings): string {
   const look = around.look(cell.s);
-  const s = look ? around.styles.cell(look) : 0;
+  const marks = cell.custom as CellMarks | undefined;
+  const s = look || marks ? around.styles.cell(look ?? plain, marks ?? undefined) : 0;
   const heading = around.headingAt(row, column);
   const content = heading === undefined ? contentOf(cell, row, column, around) : textContent(heading, around);
   if (content.markup === "" && s === 0) return "";

@@ -13,6 +13,8 @@ import type { IAutoFilter } from "@univerjs/sheets-filter";
 import type { ISheetNote } from "@univerjs/sheets-note";
 import type { ITableJson } from "@univerjs/sheets-table";
 import type { PageSetup } from "../../engine/pageSetup";
+import type { Password } from "../../engine/passwords";
+import type { Lock } from "../../engine/protection";
 import type { WorkbookState } from "../../engine/state";
 import { pack } from "../package/archive";
 import type { CellSurroundings } from "./cells";
@@ -20,11 +22,13 @@ import { type ChartToSave, chartPart, drawingPart, isKeptKind } from "./charts";
 import { conditionalFormatsMarkup } from "./conditionalFormats";
 import { dataValidationsMarkup } from "./dataValidations";
 import { filterMarkup } from "./filters";
+import { hyperlinksMarkup } from "./hyperlinks";
 import { counted, main, part, relationships, tag } from "./markup";
 import { namesMarkup } from "./names";
 import { noteBoxesPart, notesPart } from "./notes";
 import { PackageWriter } from "./packageWriter";
 import { printNames } from "./pageSetup";
+import { sheetProtectionMarkup, structureProtectionMarkup } from "./protection";
 import { SharedTexts } from "./sharedTexts";
 import { sheetMarkup } from "./sheet";
 import { writeState } from "./state";
@@ -43,6 +47,10 @@ export type WorkbookToSave = {
   readonly state: WorkbookState;
   /** How sheets are printed, by their ids; those that are not there as a fresh one. */
   readonly pageSetups: ReadonlyMap<string, PageSetup>;
+  /** What a sheet is protected with, null where it is not. */
+  readonly lockOf: (sheetId: string) => Lock | null;
+  /** What the order and names of the sheets are protected with, null where they are not. */
+  readonly structure: Password | null;
 };
 
 /** The bytes of the file, and a sentence for each thing that did not fit into it. */
@@ -108,6 +116,8 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
         filteredRows: filter.filteredRows,
         conditionalFormats: conditionalFormatsMarkup(resources.formats[sheetId] ?? [], styles),
         dataValidations: validations.markup,
+        hyperlinks: hyperlinksMarkup(sheet, (address) => writer.linkOutside(path, "hyperlink", address)),
+        protection: sheetProtectionMarkup(workbook.lockOf(sheetId)),
         drawing: drawing ? tag("drawing", { "r:id": drawing }) : "",
         legacyDrawing: boxes ? tag("legacyDrawing", { "r:id": boxes }) : "",
         page: workbook.pageSetups.get(sheetId),
@@ -131,6 +141,7 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
   writer.link("xl/workbook.xml", "sharedStrings", "xl/sharedStrings.xml", texts.part(), "sharedStrings");
   const active = Math.max(0, order.indexOf(workbook.activeSheetId));
   const book = tag("workbook", { xmlns: main, "xmlns:r": relationships }, [
+    structureProtectionMarkup(workbook.structure),
     tag("bookViews", {}, tag("workbookView", { activeTab: active || undefined })),
     tag("sheets", {}, sheetTags),
     namesMarkup(Object.values(resources.names), order, atTheTop, namesForPrinting),

@@ -15,8 +15,7 @@ export class PackageWriter {
    */
   link(from: string, type: string, path: string, content: Uint8Array, kind?: string): string {
     this.#parts[path] = content;
-    const links = this.#links.get(from) ?? [];
-    this.#links.set(from, links);
+    const links = this.#linksFrom(from);
     const Id = `rId${links.length + 1}`;
     links.push(
       tag("Relationship", {
@@ -27,6 +26,20 @@ export class PackageWriter {
     );
     if (kind) this.#kinds.push(tag("Override", { PartName: `/${path}`, ContentType: contentType(kind) }));
     return Id;
+  }
+
+  /** Adds a link to an address outside the file; gives its id. */
+  linkOutside(from: string, type: string, address: string): string {
+    const links = this.#linksFrom(from);
+    const Id = `rId${links.length + 1}`;
+    links.push(tag("Relationship", { Id, Type: `${relationships}/${type}`, Target: address, TargetMode: "External" }));
+    return Id;
+  }
+
+  #linksFrom(part: string): string[] {
+    const links = this.#links.get(part) ?? [];
+    this.#links.set(part, links);
+    return links;
   }
 
   parts(): Parts {

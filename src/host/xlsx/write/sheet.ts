@@ -1,4 +1,13 @@
-import { BooleanNumber, type ICellData, type IRange, type IRowData, type IWorksheetData } from "@univerjs/core";
+import {
+  BooleanNumber,
+  type ICellData,
+  type IColumnData,
+  type IRange,
+  type IRowData,
+  type IStyleData,
+  type IWorksheetData,
+} from "@univerjs/core";
+import type { CellMarks } from "../../engine/cellMarks";
 import type { PageSetup } from "../../engine/pageSetup";
 import { cellAddress, rangeReference } from "../addresses";
 import { heightOfPixels, widthOfPixels } from "../measures";
@@ -12,6 +21,8 @@ export type SheetExtras = {
   readonly autoFilter: string;
   readonly conditionalFormats: string;
   readonly dataValidations: string;
+  readonly hyperlinks: string;
+  readonly protection: string;
   readonly drawing: string;
   readonly legacyDrawing: string;
   readonly tableParts: string;
@@ -40,10 +51,12 @@ export function sheetMarkup(
     }),
     columnsMarkup(sheet, around),
     tag("sheetData", {}, rows),
+    extras.protection,
     extras.autoFilter,
     merges.length > 0 ? tag("mergeCells", { count: merges.length }, merges) : "",
     extras.conditionalFormats,
     extras.dataValidations,
+    extras.hyperlinks,
     pageMarkup(extras.page),
     extras.drawing,
     extras.legacyDrawing,
@@ -54,6 +67,7 @@ export function sheetMarkup(
 function rowsMarkup(sheet: Partial<IWorksheetData>, around: CellSurroundings, filtered: ReadonlySet<number>) {
   const cellRows = (sheet.cellData ?? {}) as Record<number, Record<number, ICellData>>;
   const rowData = (sheet.rowData ?? {}) as Record<number, Partial<IRowData>>;
+  const columnData = (sheet.columnData ?? {}) as Record<number, Partial<IColumnData>>;
   const numbers = [...new Set([...Object.keys(cellRows), ...Object.keys(rowData), ...filtered].map(Number))].sort(
     ascending,
   );
@@ -63,7 +77,9 @@ function rowsMarkup(sheet: Partial<IWorksheetData>, around: CellSurroundings, fi
       .map(([column, cell]) => [Number(column), cell] as const)
       .sort(([one], [other]) => one - other)
       .map(([column, cell]) => {
-        const markup = cell ? cellTag(cell, row, column, around) : "";
+        const markup = cell
+          ? cellTag(inItsLines(cell, rowData[row], columnData[column], around), row, column, around)
+          : "";
         if (markup !== "") {
           area.endRow = Math.max(area.endRow, row);
           area.endColumn = Math.max(area.endColumn, column);
@@ -77,12 +93,30 @@ function rowsMarkup(sheet: Partial<IWorksheetData>, around: CellSurroundings, fi
   return { area, rows };
 }
 
+type Line = Pick<Partial<IRowData>, "s" | "custom"> | undefined;
+
+const lookNumber = (line: Line, { look, styles }: CellSurroundings): number =>
+  styles.cell(look(line?.s) ?? plain, (line?.custom ?? {}) as CellMarks);
+
+const plain: IStyleData = {};
+
+/** A cell looks as its column and its row do, where it has no look of its own; the file has all of it in the cell. */
+function inItsLines(cell: ICellData, row: Line, column: Line, { look }: CellSurroundings): ICellData {
+  const lines = [column, row].filter((line) => line?.s || line?.custom);
+  if (lines.length === 0) return cell;
+  return {
+    ...cell,
+    s: Object.assign({}, ...[...lines, cell].map((each) => look(each?.s))),
+    custom: Object.assign({}, ...[...lines, cell].map((each) => each?.custom)),
+  };
+}
+
 function rowAttributes(row: Partial<IRowData> | undefined, isFiltered: boolean, around: CellSurroundings) {
   const byHand = row?.h !== undefined && row.ia === BooleanNumber.FALSE;
   const height = byHand ? row.h : (row?.ah ?? row?.h);
-  const look = around.look(row?.s);
+  const number = lookNumber(row, around);
   return {
-    ...(look && { s: around.styles.cell(look), customFormat: true }),
+    ...(number !== 0 && { s: number, customFormat: true }),
     ...(height !== undefined && { ht: heightOfPixels(height) }),
     ...(byHand && { customHeight: true }),
     ...((isFiltered || row?.hd === BooleanNumber.TRUE) && { hidden: true }),
@@ -91,18 +125,20 @@ function rowAttributes(row: Partial<IRowData> | undefined, isFiltered: boolean, 
 
 function columnsMarkup(sheet: Partial<IWorksheetData>, around: CellSurroundings): string {
   const columns = Object.entries(sheet.columnData ?? {})
-    .filter(([, column]) => column && (column.w !== undefined || column.hd === BooleanNumber.TRUE || column.s))
-    .map(([index, column]) => {
-      const look = around.look(column.s);
-      return tag("col", {
+    .filter(
+      ([, column]) =>
+        column && (column.w !== undefined || column.hd === BooleanNumber.TRUE || lookNumber(column, around) !== 0),
+    )
+    .map(([index, column]) =>
+      tag("col", {
         min: Number(index) + 1,
         max: Number(index) + 1,
         width: widthOfPixels(column.w ?? sheet.defaultColumnWidth ?? 64),
-        style: look && around.styles.cell(look),
+        style: lookNumber(column, around) || undefined,
         hidden: column.hd === BooleanNumber.TRUE,
         customWidth: true,
-      });
-    });
+      }),
+    );
   return columns.length > 0 ? tag("cols", {}, columns) : "";
 }
 

@@ -1,6 +1,15 @@
 import { BooleanNumber, type IBorderData, type IStyleData, type Nullable, WrapStrategy } from "@univerjs/core";
-import { horizontalAlignments, verticalAlignments } from "../alignments";
+import type { CellMarks } from "../../engine/cellMarks";
+import {
+  horizontalAlignments,
+  indentLevel,
+  markedHorizontal,
+  markedVertical,
+  readingOrders,
+  verticalAlignments,
+} from "../alignments";
 import { borderLines } from "../borders";
+import { fillPatterns } from "../fillPatterns";
 import { builtInFormats } from "../numberFormats";
 import { fileColour } from "./colours";
 import { counted, main, part, tag } from "./markup";
@@ -31,6 +40,8 @@ const reversed = <Key extends string | number>(names: { readonly [name: string]:
 const lineNames = reversed(borderLines);
 const horizontalNames = reversed(horizontalAlignments);
 const verticalNames = reversed(verticalAlignments);
+const markedHorizontalNames = reversed(markedHorizontal);
+const markedVerticalNames = reversed(markedVertical);
 const builtInIds = new Map(Object.entries(builtInFormats).map(([id, code]) => [code, Number(id)]));
 /** Numbers from here on are for a file's own formats. */
 const firstOwnFormat = 164;
@@ -45,7 +56,7 @@ export class StyleSheet {
   readonly #cells: Numbered;
   readonly #conditional = new Numbered();
   readonly #plain: IStyleData;
-  readonly #known = new Map<IStyleData, number>();
+  readonly #known = new Map<IStyleData, Map<string, number>>();
 
   constructor(plain: IStyleData) {
     this.#plain = { ff: "Calibri", fs: 11, ...plain };
@@ -53,16 +64,20 @@ export class StyleSheet {
     this.#cells = new Numbered(tag("xf", { numFmtId: 0, fontId: 0, fillId: 0, borderId: 0, xfId: 0 }));
   }
 
-  /** Number by which a cell refers to this look. */
-  cell(style: IStyleData): number {
-    const known = this.#known.get(style);
+  /** Number by which a cell refers to this look and to what the grid cannot show of it. */
+  cell(style: IStyleData, marks: CellMarks = {}): number {
+    const marked = this.#known.get(style) ?? new Map<string, number>();
+    this.#known.set(style, marked);
+    const protection = protectionTag(marks);
+    const alignment = alignmentTag(style, marks);
+    const fill = fillTag(style, marks);
+    const markup = alignment + protection + fill;
+    const known = marked.get(markup);
     if (known !== undefined) return known;
     const font = this.#fonts.place(fontTag({ ...this.#plain, ...present(style) }));
-    const fill = fileColour(style.bg?.rgb);
-    const fillId = fill === undefined ? 0 : this.#fills.place(solid(fill));
+    const fillId = fill === "" ? 0 : this.#fills.place(fill);
     const borderId = this.#borders.place(borderTag(style.bd));
     const format = this.#formatId(style.n?.pattern);
-    const alignment = alignmentTag(style);
     const number = this.#cells.place(
       tag(
         "xf",
@@ -77,11 +92,12 @@ export class StyleSheet {
           applyFill: fillId !== 0,
           applyBorder: borderId !== 0,
           applyAlignment: alignment !== "",
+          applyProtection: protection !== "",
         },
-        alignment,
+        alignment + protection,
       ),
     );
-    this.#known.set(style, number);
+    marked.set(markup, number);
     return number;
   }
 
@@ -144,6 +160,21 @@ const solid = (colour: string) =>
     tag("patternFill", { patternType: "solid" }, [tag("fgColor", { rgb: colour }), tag("bgColor", { indexed: 64 })]),
   );
 
+function fillTag({ bg }: IStyleData, { fillPattern, fillPatternColor }: CellMarks): string {
+  const behind = fileColour(bg?.rgb);
+  const patternType = fillPatterns[fillPattern as keyof typeof fillPatterns];
+  if (!patternType) return behind === undefined ? "" : solid(behind);
+  const front = fileColour(fillPatternColor);
+  return tag(
+    "fill",
+    {},
+    tag("patternFill", { patternType }, [
+      front ? tag("fgColor", { rgb: front }) : "",
+      behind ? tag("bgColor", { rgb: behind }) : "",
+    ]),
+  );
+}
+
 /** The order of these elements is prescribed. */
 function fontTag({ bl, it, st, ul, cl, fs, ff }: IStyleData): string {
   const colour = fileColour(cl?.rgb);
@@ -174,13 +205,30 @@ function borderTag(sides: Nullable<IBorderData>): string {
   ]);
 }
 
-function alignmentTag({ ht, vt, tb, tr }: IStyleData): string {
-  const horizontal = ht ? horizontalNames.get(ht) : undefined;
-  const vertical = vt ? verticalNames.get(vt) : undefined;
+function alignmentTag({ ht, vt, tb, tr, pd }: IStyleData, marks: CellMarks): string {
+  const horizontal =
+    markedHorizontalNames.get(marks.horizontalAlignment as "Fill") ?? (ht ? horizontalNames.get(ht) : undefined);
+  const vertical =
+    markedVerticalNames.get(marks.verticalAlignment as "Justify") ?? (vt ? verticalNames.get(vt) : undefined);
+  const indent = Math.round((pd?.l ?? 0) / indentLevel);
+  const reading = readingOrders.indexOf(marks.readingOrder as "Context");
   const angle = tr?.v === BooleanNumber.TRUE ? 255 : tr?.a ? (tr.a < 0 ? -tr.a : tr.a + 90) : undefined;
   const wrap = tb === WrapStrategy.WRAP;
-  if (!horizontal && !vertical && !wrap && angle === undefined) return "";
-  return tag("alignment", { horizontal, vertical, textRotation: angle, wrapText: wrap });
+  const attributes = {
+    horizontal,
+    vertical,
+    textRotation: angle,
+    wrapText: wrap,
+    indent: indent || undefined,
+    shrinkToFit: marks.shrinkToFit === true,
+    readingOrder: reading > 0 ? reading : undefined,
+  };
+  return Object.values(attributes).some(Boolean) ? tag("alignment", attributes) : "";
+}
+
+function protectionTag({ locked, formulaHidden }: CellMarks): string {
+  if (locked !== false && formulaHidden !== true) return "";
+  return tag("protection", { locked: locked === false ? 0 : undefined, hidden: formulaHidden === true });
 }
 
 const present = (style: IStyleData): IStyleData =>

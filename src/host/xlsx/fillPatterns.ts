@@ -1,0 +1,20 @@
+/** Patterns of fills as the file names them (ECMA-376 part 1, 18.18.55), by the API's words for them (from memory). */
+export const fillPatterns = {
+  Gray50: "mediumGray",
+  Gray75: "darkGray",
+  Gray25: "lightGray",
+  Horizontal: "darkHorizontal",
+  Vertical: "darkVertical",
+  Down: "darkDown",
+  Up: "darkUp",
+  Checker: "darkGrid",
+  SemiGray75: "darkTrellis",
+  LightHorizontal: "lightHorizontal",
+  LightVertical: "lightVertical",
+  LightDown: "lightDown",
+  LightUp: "lightUp",
+  Grid: "lightGrid",
+  CrissCross: "lightTrellis",
+  Gray16: "gray125",
+  Gray8: "gray0625",
+} as const;
