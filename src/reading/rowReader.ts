@@ -76,7 +76,7 @@ export function rowReader(grid: Grid, map: ColumnMap, remarks: Remark[]): (row: 
       return null;
     }
     const number = Number(/^(?:\p{L}+\.?\s*|#)?(\d+)\.?$/u.exec(textOf(cell))?.[1] ?? Number.NaN);
-    if (Number.isInteger(number) && number > 0) return number;
+    if (number > 0 && number <= mostTrials) return number;
     tell("attempt", address, { cell: address, code: "text", why: noTrial(textOf(cell)) });
     return null;
   }
@@ -94,7 +94,7 @@ export function rowReader(grid: Grid, map: ColumnMap, remarks: Remark[]): (row: 
     if (measure !== null) return { test, measure, saysMeasure: true };
     const name = test === "" ? words : `${test}, ${words.charAt(0).toLowerCase()}${words.slice(1)}`;
     const { address } = cellOf(row, "measure");
-    const why = `“${shorten(words)}” is no measure known here; its results were read as the test “${name}”.`;
+    const why = `“${shorten(words)}” is no measure known here; its results were read as the test “${shorten(name)}”.`;
     tell("measure", `${test}|${words}`, { cell: address, code: "measure", why });
     return { test: name, measure: null, saysMeasure: true };
   }
@@ -128,6 +128,9 @@ function testCalledWith(name: string, unit: Unit | null): Pick<InRow, "test" | "
   const { measure, stem } = readHeading([unit ? `${name} (${unit.symbol})` : name]);
   return measure === null ? { test: name, measure } : { test: stem || unnamedSprint, measure };
 }
+
+/** Nobody does a test more often on one day; a larger number is a day, or a slip. */
+const mostTrials = 999;
 
 const noTrial = (shown: string): string =>
   `“${shorten(shown)}” is no number of a trial; the trial is numbered by its row.`;
