@@ -1,4 +1,4 @@
-import { mean } from "../engine/moments";
+import { mean, withoutRounding } from "../engine/moments";
 import type { Direction } from "../engine/trials/reduction";
 import type { TestResult } from "../reading/testResult";
 import { choice } from "./fields";
@@ -87,7 +87,7 @@ function scoreOf(
   ) as [number | null, number | null];
   if (left === null && right === null) return { score: null, why: "Too few trials of both sides" };
   if (left === null || right === null) return { score: null, why: `No ${left === null ? "left" : "right"} side` };
-  if (sides === "mean") return { score: mean([left, right]), why: "" };
+  if (sides === "mean") return { score: withoutRounding(mean([left, right])), why: "" };
   const larger = (sides === "better") === (facts.direction === "higher");
   return { score: larger ? Math.max(left, right) : Math.min(left, right), why: "" };
 }
