@@ -1,4 +1,4 @@
-import { ok, type Result } from "../result";
+import { ok, type Result, unwrap } from "../result";
 import { averageRanks } from "../standing/averageRanks";
 import { type Correlation, correlation } from "./correlation";
 import { completePairs, type RepeatedResults } from "./repeatedResults";
@@ -23,12 +23,12 @@ export function heteroscedasticity(results: RepeatedResults): Result<Heterosceda
   const means = pairs.map(([first, second]) => (first + second) / 2);
   const pearson = correlation(means, sizes);
   if (!pearson.ok) return pearson;
-  const spearman = correlation(averageRanks(means), averageRanks(sizes));
-  if (!spearman.ok) return spearman;
+  // Values that differ have ranks that differ: where the one was given, so is the other.
+  const spearman = unwrap(correlation(averageRanks(means), averageRanks(sizes)));
   const { coefficient, p } = pearson.value;
   return ok({
     pearson: pearson.value,
-    spearman: spearman.value,
+    spearman,
     errorGrows: coefficient > 0 && (p < 0.05 || (coefficient > 0.3 && pairs.length < 20)),
   });
 }

@@ -7,18 +7,13 @@ import { minimalDetectableChange } from "./minimalDetectableChange";
  */
 export function minimalDetectableChangePercent({
   logTypicalError,
-  confidence,
-  degreesOfFreedom,
+  ...options
 }: {
   readonly logTypicalError: number;
   readonly confidence: number;
   readonly degreesOfFreedom?: number;
 }): Result<{ readonly up: number; readonly down: number }> {
-  const change = minimalDetectableChange({
-    typicalError: logTypicalError,
-    confidence,
-    ...(degreesOfFreedom === undefined ? {} : { degreesOfFreedom }),
-  });
+  const change = minimalDetectableChange({ typicalError: logTypicalError, ...options });
   if (!change.ok) return change;
   return ok({ up: 100 * Math.expm1(change.value), down: 100 * Math.expm1(-change.value) });
 }

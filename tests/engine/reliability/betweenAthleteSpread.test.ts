@@ -29,4 +29,14 @@ describe("standard deviation between athletes", () => {
       ),
     ).toBe(0);
   });
+
+  test("of two athletes is refused", () => {
+    const two = [
+      [1, 2],
+      [2, 4],
+    ];
+    expect(betweenAthleteSpread(two, "observed")).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "athletes with every result", needed: 3, got: 2 } }],
+    });
+  });
 });

@@ -27,4 +27,17 @@ describe("typical error as a percentage, from logarithms", () => {
       reasons: [{ code: "notPositive", facts: { what: "every result" } }],
     });
   });
+
+  test("results of two athletes, and a confidence in percent, are refused", () => {
+    const two = [
+      [10, 11],
+      [12, 12.5],
+    ];
+    expect(coefficientOfVariationFromLogs(two, { confidence: 95 })).toMatchObject({
+      reasons: [
+        { code: "outOfRange", facts: { what: "confidence" } },
+        { code: "tooFew", facts: { what: "athletes with every result", needed: 3, got: 2 } },
+      ],
+    });
+  });
 });

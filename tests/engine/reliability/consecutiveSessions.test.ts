@@ -26,6 +26,11 @@ describe("pairs of neighbouring sessions", () => {
     },
   );
 
+  test("without any athlete, or with one session, there is no pair", () => {
+    expect(consecutiveSessions([], { confidence: 0.95 })).toEqual([]);
+    expect(consecutiveSessions([[1], [2]], { confidence: 0.95 })).toEqual([]);
+  });
+
   test("each pair uses the athletes who have both, whatever else they miss", () => {
     const results = rows("orthodont_missing", ["age8", "age10", "age12", "age14"]);
     const counts = consecutiveSessions(results, { confidence: 0.95 }).map((pair) => unwrap(pair.typicalError).athletes);

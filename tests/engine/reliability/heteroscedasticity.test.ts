@@ -1,3 +1,4 @@
+import { mean, sumOfSquares } from "../../../src/engine/moments";
 import { heteroscedasticity } from "../../../src/engine/reliability/heteroscedasticity";
 import { unwrap } from "../../../src/engine/result";
 import { expected, expectRelative, rows } from "../../reference/reference";
@@ -23,6 +24,38 @@ describe("whether differences grow with the value", () => {
     const steady = values.map((value, index) => [value, value + (index % 4 === 0 || index % 4 === 3 ? 2 : -2.1)]);
     expect(unwrap(heteroscedasticity(growing)).errorGrows).toBe(true);
     expect(unwrap(heteroscedasticity(steady)).errorGrows).toBe(false);
+  });
+
+  /** As many pairs, in whose differences and means the correlation is the one wanted: a line and a fold, which are uncorrelated. */
+  function pairsCorrelated(count: number, coefficient: number): number[][] {
+    const line = unitLength(Array.from({ length: count }, (_, index) => index - (count - 1) / 2));
+    const fold = unitLength(line.map(Math.abs));
+    return line.map((along, index) => {
+      const size = 10 + coefficient * along + Math.sqrt(1 - coefficient ** 2) * fold[index]!;
+      return [100 + along + size / 2, 100 + along - size / 2];
+    });
+  }
+  function unitLength(values: readonly number[]): number[] {
+    const length = Math.sqrt(sumOfSquares(values));
+    return values.map((value) => (value - mean(values)) / length);
+  }
+
+  // Source: critical values of Pearson's r, two-sided .05, any text: .444 with 18 and .197 with 98 degrees of freedom; that
+  // r above .3 is enough below 20 pairs is common practice, no source.
+  test.each([
+    [19, 0.31, true],
+    [19, 0.29, false],
+    [20, 0.43, false],
+    [20, 0.46, true],
+    [100, 0.19, false],
+    [100, 0.21, true],
+    [19, -0.9, false],
+    [100, -0.9, false],
+  ])("%d pairs with a correlation of %d: %p", (count, coefficient, grows) => {
+    const sizes = unwrap(heteroscedasticity(pairsCorrelated(count, coefficient)));
+    expect(sizes.pearson.coefficient).toBeCloseTo(coefficient, 9);
+    expect(sizes.pearson.slope).toBeCloseTo(coefficient, 9);
+    expect(sizes.errorGrows).toBe(grows);
   });
 
   test("differences that are all equal are refused", () => {

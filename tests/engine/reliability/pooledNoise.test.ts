@@ -18,8 +18,11 @@ describe("pooledNoise(sets)", () => {
         { code: "tooFew", facts: { what: "sets with two trials", needed: 1, got: 0 } },
       ],
     });
-    expect(pooledNoise([[180.1, 180.1, 180.1]])).toMatchObject({
-      reasons: [{ code: "noSpread", facts: { what: "trials of each set" } }],
-    });
+    // Trials that differ in their last digits alone are copies too.
+    for (const copied of [180.1, 180.1 * (1 + 1e-15)]) {
+      expect(pooledNoise([[180.1, 180.1, copied]])).toMatchObject({
+        reasons: [{ code: "noSpread", facts: { what: "trials of each set" } }],
+      });
+    }
   });
 });

@@ -30,4 +30,14 @@ describe("limits of agreement as ratios", () => {
     );
     expect(refused).toMatchObject({ reasons: [{ code: "notPositive", facts: { what: "every result" } }] });
   });
+
+  test("of two pairs are refused", () => {
+    const two = [
+      [10, 11],
+      [12, 12.5],
+    ];
+    expect(ratioLimitsOfAgreement(two, { confidence: 0.95 })).toMatchObject({
+      reasons: [{ code: "tooFew", facts: { what: "pairs", needed: 3, got: 2 } }],
+    });
+  });
 });
