@@ -6,7 +6,7 @@ import type { Choices, StoreSheet } from "./storeSheet";
 import type { TablesOfWorkbook } from "./storeTables";
 import { writeColumn } from "./tableCells";
 import { styleLines } from "./tableLook";
-import { lineHeight, wrappedLineCount } from "./wrappedLineCount";
+import { rowHeight, wrappedLineCount } from "./wrappedLineCount";
 
 export type CreatedStoreTable = {
   readonly store: StoreSheet;
@@ -70,7 +70,7 @@ export function fillStoreTable({ store, sheet }: CreatedStoreTable): void {
       isSentence(store, column) ? wrappedLineCount(String(value ?? ""), store.widths[column]! - 2) : 1,
     );
     const most = Math.max(...lines);
-    if (most > 1) sheet.getRangeByIndexes(headerRow + 1 + index, 0, 1, 1).format.rowHeight = most * lineHeight;
+    if (most > 1) sheet.getRangeByIndexes(headerRow + 1 + index, 0, 1, 1).format.rowHeight = rowHeight(most);
   });
   sheet.freezePanes.freezeRows(headerRow + 1);
   setUpPage(sheet, { titleRow: headerRow });

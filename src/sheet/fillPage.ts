@@ -2,6 +2,7 @@ import { type LaidBlock, type LaidPage, sizeOf, type Tone, tableSize } from "./l
 import { type Paper, printPage } from "./printPage";
 import { addChart } from "./reportChart";
 import { look } from "./tableLook";
+import { highestRow } from "./wrappedLineCount";
 
 /** A cell that a page writes, zero-based. */
 export type PageCell = readonly [row: number, column: number, value: number | string];
@@ -71,7 +72,7 @@ function formatNumbers(sheet: Excel.Worksheet, block: Table): void {
 /** One call for each stretch of rows or columns of one size. */
 function setSizes(sheet: Excel.Worksheet, heights: readonly number[], widths: readonly number[]): void {
   for (const { from, count, size } of stretches(heights)) {
-    sheet.getRangeByIndexes(from, 0, count, 1).format.rowHeight = size;
+    sheet.getRangeByIndexes(from, 0, count, 1).format.rowHeight = Math.min(size, highestRow);
   }
   for (const { from, count, size } of stretches(widths)) {
     sheet.getRangeByIndexes(0, from, 1, count).format.columnWidth = size;

@@ -14,7 +14,7 @@ import { trapHost } from "./hostRefusal";
 import { setUpPage } from "./pageSetup";
 import { writeCells, writeLines } from "./tableCells";
 import { look, styleHeader, styleLines } from "./tableLook";
-import { lineHeight, wrappedLineCount } from "./wrappedLineCount";
+import { rowHeight, wrappedLineCount } from "./wrappedLineCount";
 
 export type EntrySheetMade = {
   readonly sheet: string;
@@ -136,7 +136,7 @@ function fillEntrySheet(plan: EntryPlan, sheet: Excel.Worksheet, height: number)
   const header = sheet.getRangeByIndexes(headerRow, 0, 1, plan.columns.length);
   styleHeader(header);
   const lines = plan.columns.map(({ heading }, index) => wrappedLineCount(heading, widths[index]! - 1));
-  header.format.rowHeight = Math.max(...lines) * lineHeight + 4;
+  header.format.rowHeight = rowHeight(Math.max(...lines)) + 4;
   const body = sheet.getRangeByIndexes(headerRow + 1, 0, height, plan.columns.length);
   body.format.rowHeight = pencilHeight;
   body.format.verticalAlignment = "Center";

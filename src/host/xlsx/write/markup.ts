@@ -25,6 +25,8 @@ export const counted = (name: string, items: readonly string[]): string =>
 export const escaped = (text: string): string =>
   text
     .replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`)
+    // What only looks like a character written by its number is kept from being read as one.
+    .replace(/_(?=x[0-9A-Fa-f]{4}_)/g, "_x005F_")
     // XML has no form for most control characters; the format writes them by their number.
     // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the very characters to replace
     .replace(/[\u0000-\u0008\u000b\u000c\u000d\u000e-\u001f\ufffe\uffff]/g, (sign) => {
