@@ -31,7 +31,7 @@ export function printPage(
   page.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, widths.length));
   page.zoom =
     long <= room / smallestScale ? { horizontalFitToPages: 1, verticalFitToPages: 1 } : { horizontalFitToPages: 1 };
-  // "&" begins a code in a footer.
-  page.headersFooters.defaultForAllPages.leftFooter = title.replace(/&/g, "&&");
+  // "&" begins a code in a footer, which holds 255 characters.
+  page.headersFooters.defaultForAllPages.leftFooter = title.slice(0, 120).replace(/&/g, "&&");
   page.headersFooters.defaultForAllPages.rightFooter = "&P / &N";
 }
