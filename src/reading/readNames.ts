@@ -81,10 +81,10 @@ function nameReader(grid: Grid, column: number, remarks: Remark[]): (row: number
   };
 }
 
-/** Names that share a likeness differ at most in case, dots, commas, hyphens and inner blanks. */
+/** Names that share a likeness differ at most in case, dots, commas, hyphens, inner blanks and letters nobody sees. */
 const likeness = (name: string): string =>
   name
     .normalize("NFKD")
     .replace(/[\u0300-\u036f]/g, "")
     .toLowerCase()
-    .replace(/[\s.,'’-]+/g, "");
+    .replace(/[\s.,'’\p{Cf}-]+/gu, "");
