@@ -84,6 +84,11 @@ describe("readResults(grid, map)", () => {
     expect(long.remarks).toEqual([]);
   });
 
+  it("points at names that differ only in letters nobody sees", () => {
+    const { remarks } = read(gridOf([headings, ["Moe", 150, 152, 149, 155], ["\u202eMoe\u200b", 140, 142, 139, 145]]));
+    expect(remarks).toMatchObject([{ cell: "A3", code: "nearDuplicate" }]);
+  });
+
   it("points at names that look alike, and never merges them", () => {
     const { athletes, remarks } = read(
       gridOf([headings, ["J. Moe", 150, 152, 149, 155], ["J Moe", 140, 142, 139, 145]]),
