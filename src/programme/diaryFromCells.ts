@@ -1,4 +1,5 @@
 import { type Cell, type Grid, isCellError, textOf } from "../reading/grid";
+import { mergedCells } from "../reading/mergedCells";
 import { absenceWords, headingWords } from "../reading/vocabulary";
 import { type DiaryEntry, diaryTable, readDiary } from "../store/diary";
 import { nameKey } from "../store/sameName";
@@ -34,6 +35,8 @@ export type DiaryReading = {
   readonly remarks: readonly StoreRemark[];
   /** Headings of columns that were not used. */
   readonly unused: readonly string[];
+  /** Rows that were not read, since a filter or the coach hides them. */
+  readonly hiddenRows: number;
 };
 
 /**
@@ -48,7 +51,7 @@ export function diaryFromCells(grid: Grid): DiaryReading | null {
   if (top < 0) return null;
   const uses = usesOf(grid.cells[top]!);
   const columnOf = (field: Field): number | null => uses.get(field) ?? null;
-  const body = grid.cells.slice(top + 1).map((row) => {
+  const body = readableRows(grid, top + 1).map((row) => {
     const cells = [...row, ...fields.map((): Cell => null)];
     const attended = columnOf("attended");
     const numbers = (["minutes", "rating"] as const).map(columnOf).map((column) => cells[column ?? -1] ?? null);
@@ -70,7 +73,20 @@ export function diaryFromCells(grid: Grid): DiaryReading | null {
   const unused = grid.cells[top]!.map(textOf).filter(
     (heading, column) => heading !== "" && ![...uses.values()].includes(column),
   );
-  return { entries: diary, remarks, unused };
+  return { entries: diary, remarks, unused, hiddenRows: grid.hiddenRows.filter((row) => row > top).length };
+}
+
+/** Rows with what merged cells say in each row they cover; those hidden or not selected come empty, in their place. */
+function readableRows(grid: Grid, from: number): readonly (readonly Cell[])[] {
+  const passedOver = new Set([...grid.hiddenRows, ...grid.unselectedRows]);
+  const mergedAt = mergedCells(grid);
+  return grid.cells.slice(from).map((row, index) =>
+    row.map((cell, column): Cell => {
+      if (passedOver.has(from + index)) return null;
+      const area = cell === null ? mergedAt(from + index, column) : null;
+      return area === null ? cell : (grid.cells[area.firstRow]?.[area.firstColumn] ?? null);
+    }),
+  );
 }
 
 /** Which column of a row of headings is what; the first that says it counts. */

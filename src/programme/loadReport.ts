@@ -1,7 +1,10 @@
 import { groupBy } from "../analyses/groupBy";
 import type { Report, ReportChart, ReportColumn, ReportValue } from "../analyses/report";
 import { mean } from "../engine/moments";
-import { exposures, type LoadWeek } from "./loadWeeks";
+import { type Exposure, exposures, type LoadWeek } from "./loadWeeks";
+
+/** What can be followed through a season: the load, or what was counted. */
+export type LoadMeasure = "load" | Exposure;
 
 /** A week this many times the mean of the four before is named. Common practice, no source. */
 export const risenTimes = 1.75;
@@ -9,16 +12,24 @@ const weeksBefore = 4;
 /** With fewer weeks behind them, an athlete has no usual load yet. */
 const fewestBefore = 3;
 
+export const measured = ({ total, counts }: LoadWeek, measure: LoadMeasure): number | null =>
+  measure === "load" ? total : counts[measure];
+
+/** The mean of an athlete's own four weeks before one; null where too few are known. */
+export function usualBefore(weeks: readonly LoadWeek[], index: number, measure: LoadMeasure): number | null {
+  const before = weeks.slice(Math.max(0, index - weeksBefore), index).flatMap((week) => measured(week, measure) ?? []);
+  return before.length < fewestBefore ? null : mean(before);
+}
+
 /** How a week compares with the athlete's own four before it; null where too few are known. */
-export function timesUsual(weeks: readonly LoadWeek[], index: number): number | null {
-  const before = weeks.slice(Math.max(0, index - weeksBefore), index).flatMap(({ total }) => total ?? []);
-  const { total } = weeks[index]!;
-  const usual = before.length < fewestBefore ? 0 : mean(before);
-  return total === null || usual === 0 ? null : total / usual;
+export function timesUsual(weeks: readonly LoadWeek[], index: number, measure: LoadMeasure = "load"): number | null {
+  const usual = usualBefore(weeks, index, measure);
+  const here = measured(weeks[index]!, measure);
+  return here === null || usual === null || usual === 0 ? null : here / usual;
 }
 
 /** What a coach might want to know of a week, without alarm. */
-function noteOn(weeks: readonly LoadWeek[], index: number): string {
+function noteOn(weeks: readonly LoadWeek[], index: number, counted: readonly Exposure[]): string {
   const { total, sessions, unrated } = weeks[index]!;
   if (sessions === 0) return "Nothing written down.";
   const notes: string[] = [];
@@ -29,6 +40,11 @@ function noteOn(weeks: readonly LoadWeek[], index: number): string {
   if (times !== null && times >= risenTimes) {
     notes.push(`${times.toFixed(1)} times the mean of the weeks before: ask how she or he is.`);
   } else if (total !== null && times === null) notes.push("Too few weeks before to compare with.");
+  for (const kind of counted) {
+    const more = timesUsual(weeks, index, kind);
+    if (more !== null && more >= risenTimes)
+      notes.push(`${more.toFixed(1)} times as many ${kind} as in the weeks before.`);
+  }
   return notes.join(" ");
 }
 
@@ -64,8 +80,11 @@ const endColumns: readonly ReportColumn[] = [
   { key: "row", heading: "Row", meaning: "Athlete and week: by it a row is found again.", quiet: true },
 ];
 
+const noPrediction =
+  "A week far above the others is a reason to talk, no prediction of an injury: such measures describe how the load moved, and none has been shown to say who will be hurt.";
+
 const cautions = [
-  "A week far above the others is a reason to talk, no prediction of an injury: such measures describe how the load moved, and none has been shown to say who will be hurt.",
+  noPrediction,
   "Monotony and strain stem from observations in endurance athletes and have no validated limits.",
   "Ratings are how hard it felt. Compare athletes with themselves, not with each other.",
 ];
@@ -74,6 +93,8 @@ const method =
   "Load is rating (0 to 10) times minutes; a day without an entry counts as rest (Foster 1998, Med Sci Sports Exerc " +
   `30:1164-1168). A week at ${risenTimes} times the mean of the four before is named: common practice, no source.`;
 
+type Origin = { readonly source: string; readonly date: string };
+
 /** The diary's weeks, a row for each athlete and week; of one athlete, with a picture of their season. */
 export function loadReport(
   weeks: readonly LoadWeek[],
@@ -81,81 +102,117 @@ export function loadReport(
     source,
     date,
     athlete = null,
-  }: { readonly source: string; readonly date: string; readonly athlete?: string | null },
+    measure = "load",
+  }: Origin & { readonly athlete?: string | null; readonly measure?: LoadMeasure },
 ): Report {
   const chosen = athlete === null ? weeks : weeks.filter((week) => week.athlete === athlete);
   const counted = exposures.filter((kind) => chosen.some(({ counts }) => counts[kind] !== null));
-  const rows = [...groupBy(chosen, (week) => week.athlete).values()].flatMap((own) =>
+  const byAthlete = [...groupBy(chosen, (week) => week.athlete).values()];
+  const rows = byAthlete.flatMap((own) =>
     own.map((week, index): ReportValue[] => [
       ...[week.athlete, week.monday, week.attended, week.total, week.change, week.monotony, week.strain],
       ...counted.map((kind) => week.counts[kind]),
-      ...[noteOn(own, index), `${week.athlete}, ${week.monday}`],
+      ...[noteOn(own, index, counted), `${week.athlete}, ${week.monday}`],
     ]),
   );
-  const named = rows.filter((row) => String(row[row.length - 2]).includes("times the mean"));
+  const risen = byAthlete.flatMap((own) => own.filter((_, index) => (timesUsual(own, index) ?? 0) >= risenTimes));
   return {
     analysis: "load",
     sheet: "Load",
     title: athlete === null ? "Load by week" : `Load by week: ${athlete}`,
-    summary: [
-      named.length === 0
-        ? "No week stands out from the weeks before it."
-        : `${named.length === 1 ? "One week stands" : `${named.length} weeks stand`} out from the weeks before: ${named
-            .map(([who, week]) => `${who} (week of ${week})`)
-            .join(", ")}.`,
-    ],
+    summary: risenWords(risen),
     table: {
       name: "Tapeline_Load",
       columns: [...loadColumns, ...counted.map((kind) => exposureColumns[kind]), ...endColumns],
       rows,
       rowKey: "row",
     },
-    ...(athlete === null ? {} : { chart: seasonChart("week", "load", athlete) }),
+    ...(athlete === null ? {} : { chart: seasonChart(measure, athlete) }),
     cautions,
     provenance: provenanceOf(chosen, source, date),
     ...{ marks: [], testAgain: [] },
   };
 }
 
-/** The season of the squad so far: a row for each week, with the mean load of those who have one. */
+/** The weeks that stand out, with the criticism of such measures beside them. */
+function risenWords(risen: readonly LoadWeek[]): string[] {
+  if (risen.length === 0) return ["No week stands out from the weeks before it."];
+  const named = risen.map(({ athlete, monday }) => `${athlete} (week of ${monday})`).join(", ");
+  return [
+    `${risen.length === 1 ? "One week stands" : `${risen.length} weeks stand`} out from the weeks before: ${named}.`,
+    noPrediction,
+  ];
+}
+
+/** A week of the squad: the mean of those with a number in it, and the lowest and highest of them. */
+export type SquadWeek = {
+  readonly monday: string;
+  readonly athletes: number;
+  readonly mean: number | null;
+  readonly lowest: number | null;
+  readonly highest: number | null;
+};
+
+export const squadWeeks = (weeks: readonly LoadWeek[], measure: LoadMeasure): SquadWeek[] =>
+  [...groupBy(weeks, ({ monday }) => monday)]
+    .sort(([a], [b]) => a.localeCompare(b))
+    .map(([monday, own]) => {
+      const totals = own.flatMap((week) => measured(week, measure) ?? []);
+      if (totals.length === 0) return { monday, athletes: 0, mean: null, lowest: null, highest: null };
+      const [lowest, highest] = [Math.min(...totals), Math.max(...totals)];
+      return { monday, athletes: totals.length, mean: mean(totals), lowest, highest };
+    });
+
+/** The season of the squad so far: a row for each week, with the mean of those who have a load. */
 export function seasonLoadReport(
   weeks: readonly LoadWeek[],
-  { source, date }: { readonly source: string; readonly date: string },
+  { source, date, measure = "load" }: Origin & { readonly measure?: LoadMeasure },
 ): Report {
-  const rows = [...groupBy(weeks, ({ monday }) => monday)]
-    .sort(([a], [b]) => a.localeCompare(b))
-    .map(([monday, own]): ReportValue[] => {
-      const totals = own.flatMap(({ total }) => total ?? []);
-      return [monday, totals.length, totals.length === 0 ? null : mean(totals)];
-    });
+  const season = squadWeeks(weeks, measure);
+  const [highest] = [...season].sort((a, b) => (b.mean ?? 0) - (a.mean ?? 0));
+  const { heading, meaning } = measureColumns[measure];
   return {
     analysis: "seasonLoad",
     sheet: "Season load",
-    title: "Load of the squad by week",
-    summary: [`${rows.length} weeks in the diary.`],
+    title: `${heading} of the squad by week`,
+    summary: [
+      season.length === 1 ? "One week in the diary." : `${season.length} weeks in the diary.`,
+      ...(highest?.mean
+        ? [`The highest mean is that of the week of ${highest.monday}: ${highest.mean.toFixed(0)}.`]
+        : []),
+    ],
     table: {
       name: "Tapeline_SeasonLoad",
       columns: [
         loadColumns[1]!,
-        { key: "athletes", heading: "Athletes", meaning: "How many have a load in the week.", format: "0" },
-        { key: "load", heading: "Mean load", meaning: "Rating times minutes, mean of these athletes.", format: "0" },
+        { key: "athletes", heading: "Athletes", meaning: "How many have a number in the week.", format: "0" },
+        {
+          key: measure,
+          heading: `Mean ${heading.toLowerCase()}`,
+          meaning: `${meaning} Mean of these athletes.`,
+          format: "0",
+        },
+        { key: "lowest", heading: "Lowest", meaning: "Of these athletes.", format: "0" },
+        { key: "highest", heading: "Highest", meaning: "Of these athletes.", format: "0" },
       ],
-      rows,
+      rows: season.map((week): ReportValue[] => [week.monday, week.athletes, week.mean, week.lowest, week.highest]),
       rowKey: "week",
     },
-    chart: seasonChart("week", "load", "Squad's mean"),
+    chart: seasonChart(measure, "Squad's mean"),
     cautions,
     provenance: provenanceOf(weeks, source, date),
     ...{ marks: [], testAgain: [] },
   };
 }
 
-const seasonChart = (categories: string, column: string, name: string): ReportChart => ({
+const measureColumns: Readonly<Record<LoadMeasure, ReportColumn>> = { load: loadColumns[3]!, ...exposureColumns };
+
+const seasonChart = (measure: LoadMeasure, name: string): ReportChart => ({
   kind: "line",
-  title: "Load by week",
-  categories,
-  series: [{ column, name, tone: "strong" }],
-  valueAxisTitle: "Load (rating × minutes)",
+  title: `${measureColumns[measure].heading} by week`,
+  categories: "week",
+  series: [{ column: measure, name, tone: "strong" }],
+  valueAxisTitle: measure === "load" ? "Load (rating × minutes)" : `${measureColumns[measure].heading} a week`,
 });
 
 const provenanceOf = (weeks: readonly LoadWeek[], source: string, date: string): Report["provenance"] => ({

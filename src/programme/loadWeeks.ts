@@ -1,3 +1,4 @@
+import { groupBy } from "../analyses/groupBy";
 import { actionCounts } from "../engine/load/actionCounts";
 import { dayTotals } from "../engine/load/dayTotals";
 import { sessionLoad } from "../engine/load/sessionLoad";
@@ -33,18 +34,16 @@ export type LoadWeek = {
  * A week without any entry is not reported: its total is null, not 0.
  */
 export function loadWeeks(diary: readonly DiaryEntry[]): LoadWeek[] {
-  const byAthlete = new Map<string, DiaryEntry[]>();
-  for (const entry of diary) byAthlete.set(entry.athlete, [...(byAthlete.get(entry.athlete) ?? []), entry]);
-  return [...byAthlete].flatMap(([athlete, entries]) => weeksOf(athlete, entries));
+  return [...groupBy(diary, ({ athlete }) => athlete)].flatMap(([athlete, entries]) => weeksOf(athlete, entries));
 }
 
 function weeksOf(athlete: string, entries: readonly DiaryEntry[]): LoadWeek[] {
-  const mondays = entries.map(({ date }) => dayNumber(mondayOf(date)));
+  const byMonday = groupBy(entries, ({ date }) => dayNumber(mondayOf(date)));
+  const mondays = [...byMonday.keys()];
   const [first, last] = [Math.min(...mondays), Math.max(...mondays)];
   const weeks: LoadWeek[] = [];
   for (let monday = first; monday <= last; monday += 7) {
-    const own = entries.filter(({ date }) => dayNumber(date) >= monday && dayNumber(date) < monday + 7);
-    weeks.push(weekOf(athlete, monday, own, weeks.at(-1)?.total ?? null));
+    weeks.push(weekOf(athlete, monday, byMonday.get(monday) ?? [], weeks.at(-1)?.total ?? null));
   }
   return weeks;
 }

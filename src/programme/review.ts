@@ -7,7 +7,7 @@ import type { TestResult } from "../reading/testResult";
 import { type Background, memberCalled } from "../store/background";
 import type { BatteryTest } from "../store/battery";
 import type { DiaryEntry } from "../store/diary";
-import { isSameName, nameKey } from "../store/sameName";
+import { nameKey } from "../store/sameName";
 import { type Attendance, attendanceOf } from "./attendance";
 import { squadNames } from "./squadNames";
 
@@ -75,7 +75,11 @@ export function review(
   const attendance = attendanceOf(diary, background, { from: block.begins, to: block.ends });
   const nameOf = squadNames(background);
   const named = results.map((result) => ({ ...result, athlete: nameOf(result.athlete) }));
-  const reviewed = background.battery.map((test) => reviewTest(test, named, background, block));
+  const bySeries = groupBy(named, ({ test, measure }) => nameKey(seriesName(test, measure)));
+  const reviewed = background.battery.map((test) => {
+    const own = bySeries.get(nameKey(seriesName(test.test, test.measure))) ?? [];
+    return reviewTest(test, own, background, block);
+  });
   return {
     changes: reviewed.flatMap(({ changes }) =>
       changes.map((one) => ({ ...one, attendance: attendance.get(nameKey(one.athlete)) ?? null })),
@@ -93,18 +97,17 @@ type ReviewedTest = {
 
 function reviewTest(
   test: BatteryTest,
-  results: readonly TestResult[],
+  own: readonly TestResult[],
   background: Background,
   { begins }: ReviewedBlock,
 ): ReviewedTest {
   const series = seriesName(test.test, test.measure);
   const nothing = (why: string): ReviewedTest => ({ changes: [], group: null, missing: [`${series}: ${why}`] });
-  const own = results.filter((result) => isSameName(seriesName(result.test, result.measure), series));
   const dated = own.filter(({ date }) => date !== null);
   if (dated.length === 0) return nothing("never tested.");
   if (dated.every(({ date }) => date! < begins)) return nothing("not tested again since the block began.");
   if (dated.every(({ date }) => date! >= begins)) return nothing("no result from before the block to compare with.");
-  const answer = change.compute(dated, change.settings.parse({}), background);
+  const answer = change.compute(withLatestSince(dated, begins), change.settings.parse({}), background);
   if (!answer.ok) return nothing(answer.reasons.map(({ message }) => message).join(" "));
   const rows = answer.value.rows.filter(({ days }) => {
     const [earlier, later] = days.split(" to ");
@@ -135,6 +138,13 @@ function reviewTest(
     },
     missing: [],
   };
+}
+
+/** Of the days since the block began each athlete's latest alone, so that it is held against the last one before. */
+function withLatestSince(dated: readonly TestResult[], begins: string): TestResult[] {
+  const latest = new Map<string, string>();
+  for (const { athlete, date } of dated) if (date! > (latest.get(athlete) ?? "")) latest.set(athlete, date!);
+  return dated.filter(({ athlete, date }) => date! < begins || date === latest.get(athlete));
 }
 
 /** A verdict of the engine as the analysis words it. */

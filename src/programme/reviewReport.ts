@@ -1,32 +1,55 @@
-import type { Report } from "../analyses/report";
-import type { Review } from "./review";
+import { groupBy } from "../analyses/groupBy";
+import type { Report, ReportColumn, ReportValue } from "../analyses/report";
+import type { Estimate } from "../engine/confidence";
+import { mean } from "../engine/moments";
+import { byReason } from "./byReason";
+import type { Review, ReviewedChange, ReviewedGroup } from "./review";
 
-/** The review of a block, a row for each athlete and test: what changed, whether it was real, and who did the work. */
-export function reviewReport(
-  { changes, groups, missing }: Review,
-  { source, date }: { readonly source: string; readonly date: string },
-): Report {
+/** Where a report of the review was read from, and when. */
+type Origin = { readonly source: string; readonly date: string };
+
+const notWhatMadeIt =
+  "A change tells that something changed, not what made it: growth, rest, practice of the test and the block all count.";
+const noProof = "Attendance beside a change is no proof that the one made the other.";
+
+/** "12 of 240 changes are improvements beyond the noise and 3 are declines; the rest cannot be told from noise." */
+function counted({ changes, groups }: Review): string {
   const improved = groups.reduce((sum, group) => sum + group.improved, 0);
   const declined = groups.reduce((sum, group) => sum + group.declined, 0);
-  const grown = groups.flatMap(({ series, change }) =>
-    change === null ? [] : [`${series} ${effect(change.corrected.ofAverageSpread)}`],
-  );
+  return `Of ${changes.length} changes, ${improved} are improvements beyond the noise and ${declined} declines. The rest cannot be told from noise.`;
+}
+
+const provenanceOf = ({ changes }: Review, { source, date }: Origin, method: string): Report["provenance"] => ({
+  ...{ source, date, method, leftOut: [] },
+  used: `${new Set(changes.map(({ athlete }) => athlete)).size} athletes, ${changes.length} changes`,
+});
+
+const columns = {
+  athlete: { key: "athlete", heading: "Athlete", meaning: "Name as in the squad." },
+  role: { key: "role", heading: "Role", meaning: "Role as in the squad." },
+  series: { key: "series", heading: "Test", meaning: "Test and measure." },
+  unit: { key: "unit", heading: "Unit", meaning: "Unit of the scores." },
+  attended: { key: "attended", heading: "Sessions attended", meaning: "Of the block, by the diary.", format: "0" },
+  held: {
+    key: "held",
+    heading: "Sessions held",
+    meaning: "Sessions of the block at which at least half of the athlete's group was.",
+    format: "0",
+  },
+} as const satisfies Record<string, ReportColumn>;
+
+/** The review of a block, a row for each athlete and test: what changed, in words, with the chances behind them. */
+export function reviewReport(review: Review, origin: Origin): Report {
+  const { changes, missing } = review;
   return {
     analysis: "review",
     sheet: "Review",
-    title: "Review of the block",
-    summary: [
-      `Of ${changes.length} changes, ${improved} are improvements beyond the noise and ${declined} declines.`,
-      ...(grown.length > 0 ? [`Group changes in standard deviations (95 % interval): ${grown.join("; ")}.`] : []),
-      ...missing,
-    ],
+    title: "Review of the block: every change",
+    summary: [counted(review)],
     table: {
       name: "Tapeline_Review",
       columns: [
-        { key: "athlete", heading: "Athlete", meaning: "Name as in the squad." },
-        { key: "role", heading: "Role", meaning: "Role as in the squad." },
-        { key: "series", heading: "Test", meaning: "Test and measure." },
-        { key: "unit", heading: "Unit", meaning: "Unit of the scores." },
+        ...[columns.athlete, columns.role, columns.series, columns.unit],
         { key: "before", heading: "Before", meaning: "Last score before the block.", format: "0.0##" },
         { key: "after", heading: "After", meaning: "Latest score since the block began.", format: "0.0##" },
         { key: "low", heading: "Change low", meaning: "Lower 95 % limit of the true change.", format: "0.0##" },
@@ -44,13 +67,7 @@ export function reviewReport(
           format: "0",
         },
         { key: "verdict", heading: "Verdict", meaning: "The change beside the test's noise." },
-        { key: "attended", heading: "Sessions attended", meaning: "Of the block, by the diary.", format: "0" },
-        {
-          key: "held",
-          heading: "Sessions held",
-          meaning: "Sessions of the block at which at least half of the athlete's group was.",
-          format: "0",
-        },
+        ...[columns.attended, columns.held],
         { key: "row", heading: "Row", meaning: "Athlete and test: by it a row is found again.", quiet: true },
       ],
       rows: changes.map((one) => [
@@ -60,22 +77,199 @@ export function reviewReport(
       ]),
       rowKey: "row",
     },
-    cautions: [
-      "A change tells that something changed, not what made it: growth, rest, practice of the test and the block all count.",
-      "Attendance beside a change is no proof that the one made the other.",
-    ],
-    provenance: {
-      ...{ source, date, leftOut: [] },
-      method:
-        "Each change as in the analysis of change since last time; group changes as g_av, small samples corrected " +
-        "(Lakens 2013, Front Psychol 4:863; Cumming 2012).",
-      used: `${new Set(changes.map(({ athlete }) => athlete)).size} athletes, ${changes.length} changes`,
-    },
-    marks: [],
-    testAgain: [],
+    cautions: [notWhatMadeIt, noProof, ...byReason(missing)],
+    provenance: provenanceOf(review, origin, "Each change as in the analysis of change since last time."),
+    ...{ marks: [], testAgain: [] },
   };
 }
 
-const effect = ({ value, low, high }: { readonly value: number; readonly low: number; readonly high: number }) =>
-  `${signed(value)} (${signed(low)} to ${signed(high)})`;
-const signed = (value: number): string => `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(2)}`;
+/** The review of the squad, a row for each test: the mean change with its interval, also in standard deviations. */
+export function reviewGroupReport(review: Review, origin: Origin): Report {
+  const { groups, missing } = review;
+  const better = groups.filter((group) => betterBy(group) === "better").map(({ series }) => series);
+  const worse = groups.filter((group) => betterBy(group) === "worse").map(({ series }) => series);
+  return {
+    analysis: "reviewGroup",
+    sheet: "Review by test",
+    title: "Review of the block: the squad, test by test",
+    summary: [
+      better.length === 0
+        ? "In no test did the squad get better for sure."
+        : `The squad got better in: ${better.join("; ")}.`,
+      ...(worse.length === 0 ? [] : [`It got worse in: ${worse.join("; ")}.`]),
+    ],
+    table: {
+      name: "Tapeline_ReviewByTest",
+      columns: [
+        ...[columns.series, columns.unit],
+        { key: "athletes", heading: "Athletes", meaning: "Tested before the block and since.", format: "0" },
+        {
+          key: "change",
+          heading: "Mean change",
+          meaning: "After minus before, in the unit.",
+          format: "+0.0##;-0.0##;0",
+        },
+        {
+          key: "low",
+          heading: "Change low",
+          meaning: "Lower 95 % limit of the mean change.",
+          format: "+0.0##;-0.0##;0",
+        },
+        {
+          key: "high",
+          heading: "Change high",
+          meaning: "Upper 95 % limit of the mean change.",
+          format: "+0.0##;-0.0##;0",
+        },
+        {
+          key: "effect",
+          heading: "Better by (SD)",
+          meaning: "The mean change in standard deviations between athletes (g_av): above 0 is better, also for times.",
+          format: "+0.00;-0.00;0.00",
+        },
+        { key: "effectLow", heading: "SD low", meaning: "Lower 95 % limit of it.", format: "+0.00;-0.00;0.00" },
+        { key: "effectHigh", heading: "SD high", meaning: "Upper 95 % limit of it.", format: "+0.00;-0.00;0.00" },
+        { key: "improved", heading: "Improved", meaning: "Athletes who improved beyond the noise.", format: "0" },
+        { key: "declined", heading: "Declined", meaning: "Athletes who declined beyond the noise.", format: "0" },
+        { key: "words", heading: "In words", meaning: "Whether the interval leaves room for no change." },
+      ],
+      rows: groups.map((group): ReportValue[] => {
+        const effect = effectOf(group);
+        const { change } = group.change ?? { change: null };
+        return [
+          ...[
+            group.series,
+            group.unit,
+            group.athletes,
+            change?.value ?? null,
+            change?.low ?? null,
+            change?.high ?? null,
+          ],
+          ...[effect?.value ?? null, effect?.low ?? null, effect?.high ?? null, group.improved, group.declined],
+          groupWords[betterBy(group)],
+        ];
+      }),
+      rowKey: "series",
+    },
+    chart: {
+      kind: "bar",
+      title: "The squad's change, in standard deviations",
+      categories: "series",
+      series: [{ column: "effect", name: "Better by (SD)", tone: "strong" }],
+      valueAxisTitle: "SD between athletes",
+      ends: { negative: "Worse", positive: "Better" },
+    },
+    cautions: [notWhatMadeIt, ...byReason(missing)],
+    provenance: provenanceOf(
+      review,
+      origin,
+      "Mean change with its 95 % interval; in standard deviations as g_av, small samples corrected (Lakens 2013, Front " +
+        "Psychol 4:863; Cumming 2012). Fewer than five athletes are looked at one by one.",
+    ),
+    ...{ marks: [], testAgain: [] },
+  };
+}
+
+const groupWords = {
+  better: "Better as a group",
+  worse: "Worse as a group",
+  unclear: "Cannot tell: no change is possible too",
+  tooFew: "Too few for a group: look at each athlete",
+} as const;
+
+function betterBy(group: ReviewedGroup): keyof typeof groupWords {
+  const effect = effectOf(group);
+  if (effect === null) return "tooFew";
+  if (effect.low > 0) return "better";
+  return effect.high < 0 ? "worse" : "unclear";
+}
+
+/** The standardised change, above 0 for the better whatever the test. */
+function effectOf({ change, direction }: ReviewedGroup): Estimate | null {
+  if (change === null) return null;
+  const { value, low, high } = change.corrected.ofAverageSpread;
+  return direction === "higher" ? { value, low, high } : { value: -value, low: -high, high: -low };
+}
+
+/** Who did the work beside who changed, a row for each athlete. */
+export function reviewWorkReport(review: Review, origin: Origin): Report {
+  const athletes = [...groupBy(review.changes, ({ athlete }) => athlete).values()];
+  const improved = athletes.filter((own) => own.some(isBetter)).length;
+  const declined = athletes.filter((own) => own.some(isWorse)).length;
+  const shares = athletes.flatMap(([first]) => shareOf(first!) ?? []).sort((a, b) => a - b);
+  return {
+    analysis: "reviewWork",
+    sheet: "Review by athlete",
+    title: "Review of the block: who did the work, who changed",
+    summary: [
+      `Of ${athletes.length} athletes, ${improved} improved beyond the noise in at least one test, and ${declined} declined in one.`,
+      shares.length === 0
+        ? "The diary says nothing of this block, so nobody's attendance is known."
+        : `They were there for ${shares[0]!.toFixed(0)} to ${shares.at(-1)!.toFixed(0)} % of their group's sessions.`,
+    ],
+    table: {
+      name: "Tapeline_ReviewByAthlete",
+      columns: [
+        ...[columns.athlete, columns.role, columns.attended, columns.held],
+        { key: "share", heading: "Attended (%)", meaning: "Sessions attended, of those held.", format: "0" },
+        { key: "tests", heading: "Tests compared", meaning: "Tests done before the block and since.", format: "0" },
+        {
+          key: "overNoise",
+          heading: "Mean change (noise)",
+          meaning:
+            "Mean of the changes, each over what noise alone explains 19 times in 20: above 0 is better, beyond 1 more than noise.",
+          format: "+0.0;-0.0;0.0",
+        },
+        {
+          key: "improved",
+          heading: "Improved in",
+          meaning: "Tests in which the change was beyond noise, for the better.",
+        },
+        {
+          key: "declined",
+          heading: "Declined in",
+          meaning: "Tests in which the change was beyond noise, for the worse.",
+        },
+      ],
+      rows: athletes.map((own): ReportValue[] => {
+        const { athlete, role, attendance } = own[0]!;
+        const sizes = own.flatMap(({ overNoise }) => overNoise ?? []);
+        const named = (which: (change: ReviewedChange) => boolean) =>
+          own
+            .filter(which)
+            .map(({ series }) => series)
+            .join("; ") || null;
+        return [
+          ...[athlete, role, attendance?.attended ?? null, attendance?.held ?? null, shareOf(own[0]!), own.length],
+          ...[sizes.length === 0 ? null : mean(sizes), named(isBetter), named(isWorse)],
+        ];
+      }),
+      rowKey: "athlete",
+    },
+    ...(shares.length === 0
+      ? {}
+      : {
+          chart: {
+            kind: "scatter",
+            title: "Attendance (%, across) and mean change (upwards)",
+            categories: "share",
+            series: [{ column: "overNoise", name: "Athletes", tone: "strong" }],
+            valueAxisTitle: "Mean change, in sizes of the noise",
+          } as const,
+        }),
+    cautions: [noProof, notWhatMadeIt, ...byReason(review.missing)],
+    provenance: provenanceOf(
+      review,
+      origin,
+      "A session counts as held when at least half of the athlete's group was there; changes as in the review of every change.",
+    ),
+    ...{ marks: [], testAgain: [] },
+  };
+}
+
+const isBetter = ({ overNoise }: ReviewedChange): boolean => overNoise !== null && overNoise > 1;
+const isWorse = ({ overNoise }: ReviewedChange): boolean => overNoise !== null && overNoise < -1;
+
+/** Percent of the group's sessions; null where the group held none. */
+const shareOf = ({ attendance }: ReviewedChange): number | null =>
+  attendance === null || attendance.held === 0 ? null : (100 * attendance.attended) / attendance.held;

@@ -1,5 +1,7 @@
 import type { ReportColumn } from "../analyses/report";
+import type { Exercise } from "../store/exercises";
 import type { PlanRow } from "../store/planTable";
+import { isSameName } from "../store/sameName";
 import { heading, type Page, type PagePart, quiet } from "./page";
 
 const columns: readonly ReportColumn[] = [
@@ -17,40 +19,71 @@ const columns: readonly ReportColumn[] = [
 
 const everySession = "Warm up first. Stop at pain or when technique breaks down, and tell the coach.";
 
-/** The sheet one athlete takes into one session, with room to write what was done. */
-export function athleteSession(rows: readonly PlanRow[], week: number, session: number): Page | null {
-  const own = rows.filter((row) => row.week === week && row.session === session);
+/** The sheet one athlete takes into one session, with room to write what was done; null where nothing is planned. */
+export function athleteSession(
+  rows: readonly PlanRow[],
+  week: number,
+  session: number,
+  exercises: readonly Exercise[] = [],
+): Page | null {
+  const own = rowsOf(rows, week, session);
   const [first] = own;
   if (!first) return null;
   return {
     sheet: `${first.athlete} ${week}.${session}`,
     title: first.athlete,
-    subtitle: `Week ${week}, session ${session}`,
+    subtitle: subtitleOf(first),
     parts: [
       tableOf(own),
-      quiet(everySession),
+      ...cautionsOn(own, exercises),
       { kind: "text", text: "Rating of the session (0 to 10): ____   Minutes: ____", tone: "plain" },
     ],
   };
 }
 
 /** The same session of a group on one page: athlete by athlete. */
-export function groupSession(rows: readonly PlanRow[], group: string, week: number, session: number): Page | null {
-  const own = rows.filter((row) => row.week === week && row.session === session);
-  if (own.length === 0) return null;
+export function groupSession(
+  rows: readonly PlanRow[],
+  group: string,
+  week: number,
+  session: number,
+  exercises: readonly Exercise[] = [],
+): Page | null {
+  const own = rowsOf(rows, week, session);
+  const [first] = own;
+  if (!first) return null;
   const athletes = [...new Set(own.map(({ athlete }) => athlete))];
   return {
     sheet: `${group} ${week}.${session}`,
     title: group,
-    subtitle: `Week ${week}, session ${session}`,
+    subtitle: subtitleOf(first),
     parts: [
       ...athletes.flatMap((athlete): PagePart[] => [
         heading(athlete),
         tableOf(own.filter((row) => row.athlete === athlete)),
       ]),
-      quiet(everySession),
+      ...cautionsOn(own, exercises),
     ],
   };
+}
+
+/** Rows of a session that are to be done: with no sets, the coach has left one out. */
+const rowsOf = (rows: readonly PlanRow[], week: number, session: number): PlanRow[] =>
+  rows.filter((row) => row.week === week && row.session === session && row.sets !== 0);
+
+const subtitleOf = ({ week, session, begins }: PlanRow): string => `Week ${week} (from ${begins}), session ${session}`;
+
+/** What to mind in every session, and in those exercises of this one that say so: each caution once. */
+function cautionsOn(rows: readonly PlanRow[], exercises: readonly Exercise[]): PagePart[] {
+  const planned = exercises.filter(({ exercise }) => rows.some((row) => isSameName(row.exercise, exercise)));
+  const cautions = [...new Set(planned.flatMap(({ caution }) => caution ?? []))];
+  return [
+    quiet(everySession),
+    ...cautions.map((caution) => {
+      const named = planned.filter((one) => one.caution === caution).map(({ exercise }) => exercise);
+      return quiet(`${named.join(", ")}: ${caution}`);
+    }),
+  ];
 }
 
 const tableOf = (rows: readonly PlanRow[]): PagePart => ({

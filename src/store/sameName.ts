@@ -1,4 +1,15 @@
+/** Names come again in every row: what was worked out for one is kept, as long as there are not too many. */
+const known = new Map<string, string>();
+const mostKnown = 20_000;
+
 /** What two spellings of one name share: athletes, tests and headings are found whatever their case and blanks. */
-export const nameKey = (words: string): string => words.trim().replace(/\s+/g, " ").toLowerCase();
+export function nameKey(words: string): string {
+  const before = known.get(words);
+  if (before !== undefined) return before;
+  if (known.size >= mostKnown) known.clear();
+  const key = words.trim().replace(/\s+/g, " ").toLowerCase();
+  known.set(words, key);
+  return key;
+}
 
 export const isSameName = (one: string, other: string): boolean => nameKey(one) === nameKey(other);

@@ -76,6 +76,22 @@ describe("a coach's diary sheet", () => {
     expect(read.remarks).toMatchObject([{ cell: "C5", why: expect.stringContaining("late") }]);
   });
 
+  it("reads the day of merged cells in each of their rows, and passes over rows that are hidden or not selected", () => {
+    const rows: Cell[][] = [
+      ["Day", "Athlete", "Min"],
+      ["2026-09-01", "Ane Berg", 60],
+      [null, "Kari Dahl", 60],
+      ["2026-09-02", "Ane Berg", 45],
+      ["2026-09-03", "Ane Berg", 30],
+    ];
+    const read = diaryFromCells({ ...grid(...rows), mergedAreas: ["A2:A3"], hiddenRows: [3], unselectedRows: [4] })!;
+    expect(read.entries.map(({ date, athlete }) => `${date} ${athlete}`)).toEqual([
+      "2026-09-01 Ane Berg",
+      "2026-09-01 Kari Dahl",
+    ]);
+    expect(read).toMatchObject({ hiddenRows: 1, remarks: [] });
+  });
+
   it("is none where nothing names day and athlete", () => {
     expect(diaryFromCells(grid(["Team", "Points"], ["A", 3]))).toBeNull();
   });

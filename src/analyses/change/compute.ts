@@ -134,11 +134,13 @@ type Repeats = { readonly repeats: (number | null)[][]; readonly areCompared: bo
  * one who missed the retest; where these are most of them, with all.
  */
 function repeatsOf(first: readonly AthleteScore[], second: readonly AthleteScore[], pairs: readonly Pair[]): Repeats {
-  const isCompared = (one: AthleteScore) =>
-    pairs.some(({ earlier, later }) => earlier === one && second.includes(later));
+  const ofSecond = new Set(second);
+  const compared = new Set(pairs.filter(({ later }) => ofSecond.has(later)).map(({ earlier }) => earlier));
+  const isCompared = (one: AthleteScore) => compared.has(one);
+  const laterOf = new Map(second.map((other) => [other.athlete, other.score]));
   const scoresOf = (athletes: readonly AthleteScore[]) =>
     athletes.flatMap(({ athlete, score }) => {
-      const later = second.find((other) => other.athlete === athlete)?.score ?? null;
+      const later = laterOf.get(athlete) ?? null;
       return score === null || later === null ? [] : [[score, later]];
     });
   const all = scoresOf(first);

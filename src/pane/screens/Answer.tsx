@@ -1,9 +1,15 @@
+import type { ReactNode } from "react";
 import type { Report } from "../../analyses/report";
 import { Bars } from "../pictures/Bars";
 import { words } from "../words";
 
 /** The answer before anything is written: what it says, the picture, and what to keep in mind. */
-export function Answer({ report }: { readonly report: Report }) {
+export function Answer(props: {
+  readonly report: Report;
+  /** In place of bars, where the answer has a picture of its own. */
+  readonly picture?: ReactNode;
+}) {
+  const { report, picture } = props;
   return (
     <section className="card" aria-labelledby="answer-title" aria-live="polite">
       <h2 id="answer-title">{words.answer.title}</h2>
@@ -12,7 +18,7 @@ export function Answer({ report }: { readonly report: Report }) {
           {sentence}
         </p>
       ))}
-      {report.chart && <Bars table={report.table} chart={report.chart} />}
+      {picture ?? (report.chart && <Bars table={report.table} chart={report.chart} />)}
       <details className="mind">
         <summary>{words.answer.mind}</summary>
         <ul>

@@ -1,6 +1,7 @@
 import { useRef, useState } from "react";
 import type { Page } from "../../programme/page";
 import { goTo } from "../../sheet/goTo";
+import type { Paper } from "../../sheet/printPage";
 import { type PagesWritten, writePages } from "../../sheet/writePages";
 import { HostTrouble } from "../parts/HostTrouble";
 import { Message } from "../parts/Message";
@@ -8,14 +9,15 @@ import { useDeed } from "../useDeed";
 import { words } from "../words";
 
 /** Writes pages to print, one sheet each, with progress; can be stopped between two of them. */
-export function PagesBar({ label, pages }: { readonly label: string; readonly pages: readonly Page[] }) {
+export function PagesBar(props: { readonly label: string; readonly pages: readonly Page[]; readonly paper?: Paper }) {
+  const { label, pages, paper = "a4" } = props;
   const writing = useDeed<PagesWritten>();
   const [done, setDone] = useState(0);
   const stop = useRef<AbortController | null>(null);
   const start = () => {
     stop.current = new AbortController();
     setDone(0);
-    void writing.run(() => writePages(pages, { signal: stop.current!.signal, onProgress: setDone }));
+    void writing.run(() => writePages(pages, { paper, signal: stop.current!.signal, onProgress: setDone }));
   };
   const { outcome } = writing;
   return (

@@ -1,6 +1,7 @@
 import { useMemo, useState } from "react";
 import { today } from "../../analyses/today";
 import { blockForm, blockSettings } from "../../programme/blockForm";
+import { byReason } from "../../programme/byReason";
 import { exerciseLibrary } from "../../programme/exerciseLibrary";
 import { progressionRule } from "../../programme/phases";
 import { planBlock } from "../../programme/planBlock";
@@ -46,6 +47,9 @@ export default function PlanScreen({ go }: { readonly go: (screen: Screen) => vo
     </Page>
   );
 }
+
+/** Of athletes who all lack the same. */
+const namesShown = 12;
 
 const nextMonday = (): string => isoDay(dayNumber(mondayOf(today())) + 7);
 
@@ -95,7 +99,7 @@ function PlanForm({ facts, go }: { readonly facts: ProgrammeFacts; readonly go: 
           </>
         )}
       </section>
-      <Missing missing={block.missing} />
+      <Missing missing={byReason(block.missing, namesShown)} />
       <p className="quiet">{progressionRule}</p>
       <p className="quiet">{words.plan.caution}</p>
       <footer className="write-bar">
@@ -107,7 +111,7 @@ function PlanForm({ facts, go }: { readonly facts: ProgrammeFacts; readonly go: 
           type="button"
           className="button primary"
           disabled={writing.busy || block.rows.length === 0}
-          onClick={() => void writing.run(() => writePlan(block.rows))}
+          onClick={() => void writing.run(() => writePlan(block.rows, { today: today() }))}
         >
           {writing.busy ? words.write.writing : words.plan.write(block.rows.length, athletes)}
         </button>
