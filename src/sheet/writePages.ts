@@ -27,7 +27,7 @@ export type PageWriting = {
 };
 
 /** Property of a sheet by which a page of ours is known, and whether it stands as we wrote it. */
-const pageProperty = "Tapeline.page";
+export const pageProperty = "Tapeline.page";
 
 /**
  * Writes pages to print, each on its own sheet. A page written before under the same name is replaced as long as it reads
