@@ -70,6 +70,14 @@ export const newSeries = (name: string): ChartSeries => ({
   errorBars: { x: {}, y: {} },
 });
 
+/** How the labels of a series are set, of the series or of the whole chart; null where it has none. */
+export function labelsOf({ dataLabels }: Chart, series: ChartSeries): ChartPart | null {
+  const part = { ...dataLabels, ...series.dataLabels };
+  const shown = series.look.hasDataLabels;
+  const asked = Object.entries(part).some(([name, value]) => /^show[A-Z]/.test(name) && value === true);
+  return shown === true || (shown === undefined && asked) ? part : null;
+}
+
 type ChartEvent = "added" | "deleted" | "changed" | "activated" | "deactivated";
 
 /** The charts of the workbook. The engine has none, so that these are the host's own. */

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import { strToU8, unzipSync, zipSync } from "fflate";
 import { type OpenedXlsx, openXlsx } from "../../../src/host/xlsx";
 import { throughTheEngine } from "./throughTheEngine";
 
@@ -53,6 +54,80 @@ describe("charts and what add-ins keep in a workbook", () => {
       }
     },
   );
+
+  it("gives labels, sizes of titles, ticks, units, trend lines and colours of single points back as they were", async () => {
+    const font = { size: 14, bold: true, color: "#0F6B5C", name: "Arial" };
+    const after = await reopened((book) => {
+      const chart = book.charts.list()[0]!;
+      chart.title = { visible: true, text: "Hops", format: { font } };
+      chart.legend = { visible: true, position: "Right", format: { font: { size: 8 } } };
+      chart.axes.value = {
+        title: { visible: true, text: "cm", format: { font: { italic: true } }, textOrientation: -90 },
+        numberFormat: "0.0",
+        majorUnit: 20,
+        majorTickMark: "Outside",
+        tickLabelPosition: "Low",
+        format: { font: { size: 7.5 } },
+      };
+      const [left, right] = chart.series;
+      left!.look = { hasDataLabels: true };
+      left!.dataLabels = {
+        position: "InsideEnd",
+        showSeriesName: true,
+        separator: "; ",
+        format: { font: { size: 8 } },
+      };
+      left!.points = { 1: { format: { fill: { color: "#C00000" } } } };
+      right!.trendlines = [{ type: "Polynomial", polynomialOrder: 3, showEquation: true }];
+      chart.fill = { fill: { color: "#FFF8E0" } };
+    });
+    const { title, legend, axes, series, fill } = after.charts[0]!.given;
+    expect(title).toMatchObject({ text: "Hops", format: { font } });
+    expect(legend).toMatchObject({ position: "Right", format: { font: { size: 8 } } });
+    expect(axes!.value).toMatchObject({
+      title: { text: "cm", format: { font: { italic: true } }, textOrientation: -90 },
+      numberFormat: "0.0",
+      majorUnit: 20,
+      majorTickMark: "Outside",
+      tickLabelPosition: "Low",
+      format: { font: { size: 7.5 } },
+    });
+    expect(series![0]!.look).toMatchObject({ hasDataLabels: true });
+    expect(series![0]!.dataLabels).toMatchObject({
+      position: "InsideEnd",
+      showValue: true,
+      showSeriesName: true,
+      separator: "; ",
+      format: { font: { size: 8 } },
+    });
+    expect(series![0]!.points[1]).toMatchObject({ format: { fill: { color: "#C00000" } } });
+    expect(series![1]!.look.hasDataLabels).toBeUndefined();
+    expect(series![1]!.trendlines).toEqual([
+      { type: "Polynomial", polynomialOrder: 3, showEquation: true, showRSquared: false },
+    ]);
+    expect(fill).toMatchObject({ fill: { color: "#FFF8E0" } });
+  });
+
+  it("says before saving what of a chart the file does not hold", async () => {
+    const saved = await throughTheEngine(sample(), (book) => {
+      const chart = book.charts.list()[0]!;
+      chart.title = { ...chart.title, showShadow: true };
+      chart.series[0]!.errorBars.y = { visible: true };
+    });
+    expect(saved.losses).toEqual([
+      "Of charts, not kept in the file: title: show shadow, series: error bars y visible.",
+    ]);
+  });
+
+  it("says on opening what of a chart is neither drawn nor kept", () => {
+    const parts = unzipSync(sample());
+    const path = Object.keys(parts).find((name) => /charts\/chart/.test(name))!;
+    const markup = new TextDecoder().decode(parts[path]);
+    const spoilt = markup.replace(/<(c:)?cat>/, "<$1errBars/><$1cat>");
+    expect(spoilt).not.toBe(markup);
+    const { notices } = openXlsx(zipSync({ ...parts, [path]: strToU8(spoilt) }), "error bars");
+    expect(notices).toEqual(["Of charts, not drawn and not saved again: error bars."]);
+  });
 
   it("says that a chart of another kind is saved as columns", async () => {
     const saved = await throughTheEngine(sample(), (book) => {

@@ -1,5 +1,5 @@
 import type { Book } from "../../engine/book";
-import type { Chart, ChartPart, ChartSeries } from "../../engine/charts";
+import { type Chart, type ChartPart, type ChartSeries, labelsOf } from "../../engine/charts";
 import type { ChartPicture, PictureAxis, PictureSeries } from "./picture";
 
 /** Reads what a chart shows now; what was not set has the defaults that the API's reference gives a new chart. */
@@ -60,7 +60,7 @@ function readSeries(
       ? (colourOf(series.line.color) ?? colourOf(series.look.markerBackgroundColor) ?? colourOf(series.fill.color))
       : (colourOf(series.fill.color) ?? colourOf(series.look.markerBackgroundColor) ?? colourOf(series.line.color)),
     pointColours,
-    hasLabels: series.look.hasDataLabels === true,
+    hasLabels: labelsOf(chart, series) !== null,
   };
 }
 

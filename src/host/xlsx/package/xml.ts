@@ -51,6 +51,13 @@ export const childOf = (element: XmlElement | undefined, name: string): XmlEleme
 export const childrenOf = (element: XmlElement | undefined, name: string): readonly XmlElement[] =>
   element?.children.filter((child) => child.name === name) ?? [];
 
+/** How many elements of these names there are, at any depth. */
+export const countOf = (element: XmlElement | undefined, names: readonly string[]): number =>
+  (element?.children ?? []).reduce(
+    (count, child) => count + (names.includes(child.name) ? 1 : 0) + countOf(child, names),
+    0,
+  );
+
 /** Number of an attribute, or `undefined` where there is none. */
 export function numberOf(element: XmlElement | undefined, attribute: string): number | undefined {
   const text = element?.attributes[attribute];

@@ -1,7 +1,20 @@
 import type { IWorksheetData } from "@univerjs/core";
 import { type Chart, type ChartPart, type ChartSeries, newSeries } from "../../engine/charts";
+import { apiWord, blanks, legendPlaces, markers, tickLabelPlaces, tickMarks } from "../chartWords";
 import type { WorkbookPackage } from "../package/workbookPackage";
-import { childOf, childrenOf, numberOf, type XmlElement } from "../package/xml";
+import { childOf, childrenOf, numberOf, truthOf, type XmlElement } from "../package/xml";
+import {
+  colourOf,
+  defined,
+  isOn,
+  partsLeft,
+  readLabels,
+  readLine,
+  readLook,
+  readPoints,
+  readTrendlines,
+  wordOf,
+} from "./chartParts";
 import type { Colours } from "./colours";
 
 /** A chart of the file, ready to be added to the open workbook. */
@@ -9,6 +22,8 @@ export type ReadChart = {
   readonly sheetId: string;
   readonly type: string;
   readonly given: Partial<Omit<Chart, "id" | "sheetId" | "type">>;
+  /** What of it is neither drawn nor kept, in words. */
+  readonly left: readonly string[];
 };
 
 const perPoint = 12700;
@@ -37,6 +52,7 @@ export function readCharts(
           sheetId,
           type: read.type,
           given: { ...read.given, ...placeOf(anchor, sheet), ...(name && { name }) },
+          left: partsLeft(source),
         });
     }
   }
@@ -89,7 +105,7 @@ function readChart(source: XmlElement, colours: Colours) {
   };
   const series = groups.flatMap((group) =>
     childrenOf(group, "ser").map((one) =>
-      readSeries(one, { ...defined(look), ...(group !== first && { chartType: typeOf(group) }) }, colours),
+      readSeries(one, group, { ...defined(look), ...(group !== first && { chartType: typeOf(group) }) }, colours),
     ),
   );
   const [category, value] = axesOf(plot, first);
@@ -98,39 +114,50 @@ function readChart(source: XmlElement, colours: Colours) {
   const hasTitle =
     childOf(chart, "title") !== undefined ||
     (series.length === 1 && childOf(chart, "autoTitleDeleted")?.attributes.val !== "1");
-  const title: ChartPart = { visible: hasTitle, ...(titleText && { text: titleText }) };
+  const title: ChartPart = {
+    visible: hasTitle,
+    ...(titleText && { text: titleText }),
+    ...(isOn(childOf(chart, "title"), "overlay") && { overlay: true }),
+    ...readLook(childOf(chart, "title"), "border", colours),
+  };
   return {
     type,
     given: {
       title,
       legend: {
         visible: legend !== undefined,
-        position: legendPlaces[childOf(legend, "legendPos")?.attributes.val ?? "r"] ?? "Right",
+        position: apiWord(legendPlaces, wordOf(legend, "legendPos") ?? "r") ?? "Right",
+        ...(isOn(legend, "overlay") && { overlay: true }),
+        ...readLook(legend, "border", colours),
       },
-      axes: { category: readAxis(category, false), value: readAxis(value, true), series: {} },
+      axes: { category: readAxis(category, false, colours), value: readAxis(value, true, colours), series: {} },
       series,
+      look: defined<unknown>({
+        plotVisibleOnly: isOn(chart, "plotVisOnly") === false ? false : undefined,
+        displayBlanksAs: apiWord(blanks, wordOf(chart, "dispBlanksAs")),
+      }),
+      fill: {
+        ...(readLook(source, "border", colours).format as ChartPart | undefined),
+        ...(isOn(source, "roundedCorners") && { roundedCorners: true }),
+      },
+      plotArea: readLook(plot, "border", colours),
     },
   };
 }
 
-const legendPlaces: { readonly [place: string]: string } = {
-  t: "Top",
-  b: "Bottom",
-  l: "Left",
-  r: "Right",
-  tr: "Corner",
-};
-
 function typeOf(group: XmlElement): string {
   const grouping = childOf(group, "grouping")?.attributes.val ?? "";
-  if (group.name === "scatterChart")
-    return childOf(group, "scatterStyle")?.attributes.val === "line" ? "XYScatterLines" : "XYScatter";
+  if (group.name === "scatterChart") {
+    // Whatever the group says of its style, a series is drawn as a line unless it says that it has none.
+    const isJoined = childrenOf(group, "ser").some((one) => !childOf(childOf(childOf(one, "spPr"), "ln"), "noFill"));
+    return isJoined ? "XYScatterLines" : "XYScatter";
+  }
   if (group.name === "lineChart") return grouping === "stacked" ? "LineStacked" : "LineMarkers";
   const kind = childOf(group, "barDir")?.attributes.val === "bar" ? "Bar" : "Column";
   return `${kind}${grouping === "stacked" || grouping === "percentStacked" ? "Stacked" : "Clustered"}`;
 }
 
-function readSeries(source: XmlElement, look: ChartPart, colours: Colours): ChartSeries {
+function readSeries(source: XmlElement, group: XmlElement, look: ChartPart, colours: Colours): ChartSeries {
   const reference = (...names: readonly string[]) => {
     for (const name of names) {
       const address = descendant(childOf(source, name), "f")?.text;
@@ -142,8 +169,8 @@ function readSeries(source: XmlElement, look: ChartPart, colours: Colours): Char
   const name = named ? `=${relative(named)}` : (descendant(childOf(source, "tx"), "v")?.text ?? "");
   const shape = childOf(source, "spPr");
   const inside = colourOf(childOf(shape, "solidFill"), colours);
-  const line = colourOf(childOf(childOf(shape, "ln"), "solidFill"), colours);
   const marker = childOf(source, "marker");
+  const labels = readLabels(childOf(source, "dLbls") ?? childOf(group, "dLbls"), colours);
   const spot = colourOf(childOf(childOf(marker, "spPr"), "solidFill"), colours);
   return {
     ...newSeries(name),
@@ -151,23 +178,21 @@ function readSeries(source: XmlElement, look: ChartPart, colours: Colours): Char
     categories: reference("cat", "xVal"),
     look: {
       ...look,
-      ...(childOf(marker, "symbol")?.attributes.val === "none" && { markerStyle: "None" }),
-      ...(spot && { markerBackgroundColor: spot }),
+      ...defined<unknown>({
+        markerStyle: apiWord({ ...markers, None: "none" }, wordOf(marker, "symbol")),
+        markerSize: numberOf(childOf(marker, "size"), "val"),
+        markerBackgroundColor: spot,
+        markerForegroundColor: readLine(childOf(childOf(marker, "spPr"), "ln"), colours).color,
+        smooth: isOn(source, "smooth"),
+        hasDataLabels: labels ? true : undefined,
+      }),
     },
     fill: inside ? { color: inside } : {},
-    line: line ? { color: line } : {},
+    line: readLine(childOf(shape, "ln"), colours),
+    dataLabels: labels ?? {},
+    trendlines: readTrendlines(source, colours),
+    points: readPoints(source, colours),
   };
-}
-
-/** Colours of drawings: plain ones, and those of the theme by name. */
-function colourOf(fill: XmlElement | undefined, colours: Colours): string | undefined {
-  const colour = fill?.children[0];
-  if (colour?.name === "srgbClr") return `#${(colour.attributes.val ?? "000000").toUpperCase()}`;
-  const place = ["lt1", "dk1", "lt2", "dk2", "accent1", "accent2", "accent3", "accent4", "accent5", "accent6"].indexOf(
-    colour?.attributes.val ?? "",
-  );
-  if (colour?.name !== "schemeClr" || place < 0) return undefined;
-  return colours({ name: "color", attributes: { theme: String(place) }, children: [], text: "" })?.toUpperCase();
 }
 
 /** The two axes a group of series is drawn along: the one for categories first. */
@@ -181,18 +206,44 @@ function axesOf(
   return [first, second];
 }
 
-function readAxis(axis: XmlElement | undefined, isValue: boolean): ChartPart {
+function readAxis(axis: XmlElement | undefined, isValue: boolean, colours: Colours): ChartPart {
   const scaling = childOf(axis, "scaling");
   const title = childOf(axis, "title");
+  const format = childOf(axis, "numFmt");
+  const logarithm = numberOf(childOf(scaling, "logBase"), "val");
+  const lines = (name: string) => readLook(childOf(axis, name), "line", colours);
+  const tickMark = (name: string) => {
+    const word = apiWord(tickMarks, wordOf(axis, name));
+    return word === "None" ? undefined : word;
+  };
   return {
-    ...(title && { title: { visible: true, text: titleOf(title) ?? "Axis Title" } }),
+    ...(title && {
+      title: { visible: true, text: titleOf(title) ?? "Axis Title", ...readLook(title, "border", colours) },
+    }),
+    ...readLook(axis, "line", colours),
+    ...defined<unknown>({
+      numberFormat: format?.attributes.formatCode,
+      linkNumberFormat: format && truthOf(format, "sourceLinked"),
+      majorTickMark: tickMark("majorTickMark"),
+      minorTickMark: tickMark("minorTickMark"),
+      tickLabelPosition: apiWord(tickLabelPlaces, wordOf(axis, "tickLblPos")),
+      majorUnit: numberOf(childOf(axis, "majorUnit"), "val"),
+      minorUnit: numberOf(childOf(axis, "minorUnit"), "val"),
+      scaleType: logarithm === undefined ? undefined : "Logarithmic",
+      logBase: logarithm,
+    }),
     ...defined({
       minimum: numberOf(childOf(scaling, "min"), "val"),
       maximum: numberOf(childOf(scaling, "max"), "val"),
     }),
     ...(childOf(scaling, "orientation")?.attributes.val === "maxMin" && { reversePlotOrder: true }),
     ...(childOf(axis, "delete")?.attributes.val === "1" && { visible: false }),
-    majorGridlines: { visible: childOf(axis, "majorGridlines") !== undefined, standard: isValue },
+    majorGridlines: {
+      visible: childOf(axis, "majorGridlines") !== undefined,
+      standard: isValue,
+      ...lines("majorGridlines"),
+    },
+    ...(childOf(axis, "minorGridlines") && { minorGridlines: { visible: true, ...lines("minorGridlines") } }),
   };
 }
 
@@ -213,6 +264,3 @@ const relative = (address: string) => {
   const at = address.lastIndexOf("!") + 1;
   return address.slice(0, at) + address.slice(at).replace(/\$/g, "");
 };
-
-const defined = <Value>(values: { readonly [key: string]: Value | undefined }): ChartPart =>
-  Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined));

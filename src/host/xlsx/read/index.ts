@@ -6,7 +6,7 @@ import type { Password } from "../../engine/passwords";
 import type { Lock } from "../../engine/protection";
 import type { WorkbookState } from "../../engine/state";
 import { openPackage, type WorkbookPackage } from "../package/workbookPackage";
-import { childOf, childrenOf, textOf, truthOf, type XmlElement } from "../package/xml";
+import { childOf, childrenOf, countOf, textOf, truthOf, type XmlElement } from "../package/xml";
 import { XlsxRefusal } from "../refusal";
 import { cellReader } from "./cells";
 import { type ReadChart, readCharts } from "./charts";
@@ -84,6 +84,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
   const identities = new Identities(own.identities);
   const ids = new Map<number, string>();
   let formatsLeft = 0;
+  let sparklines = 0;
 
   const listed = childrenOf(childOf(source, "sheets"), "sheet");
   const worksheets = listed
@@ -115,6 +116,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     const { rules: conditional, left } = readConditionalFormats(sheet.xml, styles.conditional, colours);
     formats[id] = conditional;
     formatsLeft += left;
+    sparklines += countOf(childOf(sheet.xml, "extLst"), ["sparklineGroup"]);
     rules[id] = readDataValidations(sheet.xml);
     charts.push(...readCharts(file, path, sheet.data, id, colours));
     const lock = readSheetProtection(childOf(sheet.xml, "sheetProtection"));
@@ -153,9 +155,18 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     pageSetups,
     state: readState(file, own),
     protection: { sheets: locks, structure: readStructureProtection(childOf(source, "workbookProtection")) },
-    notices: noticesOf(file, { formats: formatsLeft, chartsRead: charts.length }),
+    notices: noticesOf(file, {
+      formats: formatsLeft,
+      charts,
+      richTexts: childrenOf(strings, "si").filter(hasSeveralLooks).length,
+      gradients: countOf(firstLinked(file, file.workbookPath, "styles"), ["gradientFill"]),
+      sparklines,
+    }),
   };
 }
+
+/** Whether a text has letters that look otherwise than the others. */
+const hasSeveralLooks = (text: XmlElement) => childrenOf(text, "r").filter((run) => childOf(run, "rPr")).length > 0;
 
 const isWorksheet = (file: WorkbookPackage, path: string) =>
   file.parts[path] !== undefined &&

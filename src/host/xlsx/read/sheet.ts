@@ -91,7 +91,8 @@ function readRow(row: XmlElement, looks: Looks): Partial<IRowData> | undefined {
   const height = numberOf(row, "ht");
   const hidden = truthOf(row, "hidden");
   const look = truthOf(row, "customFormat") ? lookOf(numberOf(row, "s"), looks) : {};
-  if (height === undefined && !hidden && Object.keys(look).length === 0) return undefined;
+  const grouped = outlineOf(row);
+  if (height === undefined && !hidden && !grouped && Object.keys(look).length === 0) return undefined;
   const pixels = height && pixelsOfHeight(height);
   const byHand = truthOf(row, "customHeight");
   return {
@@ -99,10 +100,17 @@ function readRow(row: XmlElement, looks: Looks): Partial<IRowData> | undefined {
     ...(pixels && !byHand && { ah: pixels }),
     ...(hidden && { hd: BooleanNumber.TRUE }),
     ...look,
+    ...(grouped && { custom: { ...look.custom, ...grouped } }),
   };
 }
 
-function lookOf(index: number | undefined, { styleId, marksOf }: Looks) {
+/** How many groups a row or column is in: kept with it, as the host keeps it. */
+function outlineOf(line: XmlElement): { outline: number } | undefined {
+  const outline = numberOf(line, "outlineLevel") ?? 0;
+  return outline > 0 ? { outline } : undefined;
+}
+
+function lookOf(index: number | undefined, { styleId, marksOf }: Looks): { s?: string; custom?: CellMarks } {
   const [style, marks] = [styleId(index ?? 0), marksOf(index ?? 0)];
   return { ...(style && { s: style }), ...(marks && { custom: { ...marks } }) };
 }
@@ -114,11 +122,13 @@ function readColumns(sheet: XmlElement, looks: Looks) {
     const [first, last] = [numberOf(run, "min") ?? 1, numberOf(run, "max") ?? 1];
     const width = numberOf(run, "width");
     const look = lookOf(numberOf(run, "style"), looks);
+    const grouped = outlineOf(run);
     for (let column = first - 1; column < Math.min(last, first + 1000, lastColumn + 1); column += 1) {
       columns[column] = {
         ...(width !== undefined && { w: pixelsOfWidth(width) }),
         ...(truthOf(run, "hidden") && { hd: BooleanNumber.TRUE }),
         ...look,
+        ...(grouped && { custom: { ...look.custom, ...grouped } }),
       };
     }
   }

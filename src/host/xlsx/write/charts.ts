@@ -1,12 +1,24 @@
-import type { Chart, ChartData, ChartPart, ChartSeries } from "../../engine/charts";
+import { type Chart, type ChartData, type ChartPart, type ChartSeries, labelsOf } from "../../engine/charts";
+import { blanks, fileWord, legendPlaces, markers, tickLabelPlaces, tickMarks, trendlines } from "../chartWords";
+import {
+  inner,
+  type LabelledKind,
+  labelContent,
+  lineTag,
+  number,
+  perPoint,
+  shapeTag,
+  solid,
+  text,
+  titleTag,
+  wordsLook,
+} from "./chartParts";
 import { fileColour } from "./colours";
 import { escaped, part, relationships, tag } from "./markup";
 
 const chartSpace = "http://schemas.openxmlformats.org/drawingml/2006/chart";
 const drawing = "http://schemas.openxmlformats.org/drawingml/2006/main";
 const sheetDrawing = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
-/** Drawings measure in English metric units: 12,700 to a point. */
-const perPoint = 12700;
 
 /** A chart and the numbers it shows now: whoever opens the file sees them before anything is calculated. */
 export type ChartToSave = { readonly chart: Chart; readonly data: ChartData };
@@ -65,34 +77,36 @@ export function chartPart({ chart, data }: ChartToSave): Uint8Array {
   const heading =
     title.visible === false
       ? ""
-      : titleTag(text(title.text) ?? (series.length === 1 ? data.series[0]?.name : undefined));
+      : titleTag(title, text(title.text) ?? (series.length === 1 ? data.series[0]?.name : undefined));
   return part(
     tag("c:chartSpace", { "xmlns:c": chartSpace, "xmlns:a": drawing, "xmlns:r": relationships }, [
-      tag("c:roundedCorners", { val: 0 }),
+      tag("c:roundedCorners", { val: chart.fill.roundedCorners === true ? 1 : 0 }),
       tag("c:chart", {}, [
         heading,
         tag("c:autoTitleDeleted", { val: heading ? 0 : 1 }),
-        tag("c:plotArea", {}, [tag("c:layout"), ...groups, category, value]),
+        tag("c:plotArea", {}, [
+          tag("c:layout"),
+          ...groups,
+          category,
+          value,
+          shapeTag(inner(chart.plotArea, "format"), "border"),
+        ]),
         legend.visible === false || (legend.visible === undefined && series.length < 2)
           ? ""
           : tag("c:legend", {}, [
-              tag("c:legendPos", { val: legendPlaces[text(legend.position) ?? "Bottom"] ?? "b" }),
-              tag("c:overlay", { val: 0 }),
+              tag("c:legendPos", { val: fileWord(legendPlaces, legend.position) ?? "b" }),
+              tag("c:overlay", { val: legend.overlay === true ? 1 : 0 }),
+              shapeTag(inner(legend, "format"), "border"),
+              wordsLook(legend),
             ]),
-        tag("c:plotVisOnly", { val: 1 }),
-        tag("c:dispBlanksAs", { val: "gap" }),
+        tag("c:plotVisOnly", { val: chart.look.plotVisibleOnly === false ? 0 : 1 }),
+        tag("c:dispBlanksAs", { val: fileWord(blanks, chart.look.displayBlanksAs) ?? "gap" }),
       ]),
+      shapeTag(chart.fill, "border"),
+      wordsLook({ format: chart.fill }),
     ]),
   );
 }
-
-const legendPlaces: { readonly [position: string]: string } = {
-  Top: "t",
-  Bottom: "b",
-  Left: "l",
-  Right: "r",
-  Corner: "tr",
-};
 
 const isLine = (chart: Chart, { look }: ChartSeries) => /^Line/.test(text(look.chartType) ?? chart.type);
 
@@ -145,35 +159,91 @@ function seriesTag(chart: Chart, data: ChartData, series: ChartSeries, index: nu
         ? texts("c:strRef", series.name.slice(1), [shown?.name ?? ""])
         : tag("c:v", {}, escaped(series.name)),
     ),
-    shapeTag(series, linear, joined),
+    seriesShape(series, linear, joined),
     linear ? markerTag(series, points && !joined) : tag("c:invertIfNegative", { val: 0 }),
+    ...Object.entries(series.points).map(([place, point]) => pointTag(Number(place), point, linear)),
+    labelsTag(chart, series, linear ? "lines" : /Stacked/.test(chart.type) ? "stacked" : "bars"),
+    ...series.trendlines.map(trendlineTag),
     series.categories
       ? points
         ? tag("c:xVal", {}, numbers(series.categories, shown?.x ?? []))
         : tag("c:cat", {}, texts("c:strRef", series.categories, data.categories))
       : "",
     series.values ? tag(points ? "c:yVal" : "c:val", {}, numbers(series.values, values)) : "",
-    linear ? tag("c:smooth", { val: 0 }) : "",
+    linear ? tag("c:smooth", { val: series.look.smooth === true ? 1 : 0 }) : "",
   ]);
 }
 
-function shapeTag({ fill, line, look }: ChartSeries, linear: boolean, joined: boolean): string {
+/** A single point in a colour of its own. */
+function pointTag(idx: number, point: ChartPart, linear: boolean): string {
+  const inside = fileColour(text(inner(inner(point, "format"), "fill").color) ?? text(point.markerBackgroundColor));
+  if (!inside) return "";
+  const shape = tag("c:spPr", {}, solid(inside));
+  return tag("c:dPt", {}, [
+    tag("c:idx", { val: idx }),
+    linear ? tag("c:marker", {}, [tag("c:symbol", { val: "circle" }), shape]) : tag("c:invertIfNegative", { val: 0 }),
+    tag("c:bubble3D", { val: 0 }),
+    linear ? "" : shape,
+  ]);
+}
+
+/** The labels of a series, and of those points that have their own or none. */
+function labelsTag(chart: Chart, series: ChartSeries, kind: LabelledKind): string {
+  const all = labelsOf(chart, series);
+  const single = Object.entries(series.points).flatMap(([place, point]) => {
+    const idx = tag("c:idx", { val: Number(place) });
+    if (point.hasDataLabel === false) return all ? [tag("c:dLbl", {}, [idx, tag("c:delete", { val: 1 })])] : [];
+    const own = inner(point, "dataLabel");
+    if (point.hasDataLabel !== true && Object.keys(own).length === 0) return [];
+    return [tag("c:dLbl", {}, [idx, ...labelContent({ ...all, ...own }, kind)])];
+  });
+  if (!all && single.length === 0) return "";
+  return tag("c:dLbls", {}, [...single, ...labelContent(all ?? { showValue: false }, kind)]);
+}
+
+function trendlineTag(line: ChartPart): string {
+  const type = fileWord(trendlines, line.type) ?? "linear";
+  const name = text(line.name);
+  return tag("c:trendline", {}, [
+    name ? tag("c:name", {}, escaped(name)) : "",
+    shapeTag(inner(line, "format"), "line"),
+    tag("c:trendlineType", { val: type }),
+    type === "poly" ? tag("c:order", { val: number(line.polynomialOrder) ?? 2 }) : "",
+    type === "movingAvg" ? tag("c:period", { val: number(line.movingAveragePeriod) ?? 2 }) : "",
+    number(line.forwardPeriod) ? tag("c:forward", { val: number(line.forwardPeriod) }) : "",
+    number(line.backwardPeriod) ? tag("c:backward", { val: number(line.backwardPeriod) }) : "",
+    number(line.intercept) === undefined ? "" : tag("c:intercept", { val: number(line.intercept) }),
+    tag("c:dispRSqr", { val: line.showRSquared === true ? 1 : 0 }),
+    tag("c:dispEq", { val: line.showEquation === true ? 1 : 0 }),
+  ]);
+}
+
+function seriesShape({ fill, line, look }: ChartSeries, linear: boolean, joined: boolean): string {
   const colour = fileColour(text(line.color) ?? text(fill.color) ?? text(look.markerBackgroundColor));
   if (linear && !joined) return tag("c:spPr", {}, tag("a:ln", {}, tag("a:noFill")));
-  const paint = colour && solid(colour);
-  if (linear) return paint ? tag("c:spPr", {}, tag("a:ln", { w: 2 * perPoint }, paint)) : "";
-  const inside = fileColour(text(fill.color));
-  return inside ? tag("c:spPr", {}, solid(inside)) : "";
+  if (linear) {
+    const drawn = lineTag({ weight: 2, ...line, ...(colour && { color: `#${colour.slice(2)}` }) });
+    return colour || Object.keys(line).length > 0 ? tag("c:spPr", {}, drawn) : "";
+  }
+  return shapeTag({ fill, line }, "line");
 }
 
 function markerTag({ look, fill, line }: ChartSeries, isAlone: boolean): string {
   if (look.markerStyle === "None") return tag("c:marker", {}, tag("c:symbol", { val: "none" }));
   const colour = fileColour(text(look.markerBackgroundColor) ?? text(fill.color) ?? text(line.color));
-  if (!colour) return "";
+  const edge = fileColour(text(look.markerForegroundColor));
+  const [symbol, size] = [fileWord(markers, look.markerStyle), number(look.markerSize)];
+  if (!colour && !edge && !symbol && size === undefined) return "";
   return tag("c:marker", {}, [
-    tag("c:symbol", { val: "circle" }),
-    tag("c:size", { val: isAlone ? 7 : 5 }),
-    tag("c:spPr", {}, solid(colour)),
+    tag("c:symbol", { val: symbol ?? "circle" }),
+    tag("c:size", { val: size ?? (isAlone ? 7 : 5) }),
+    shapeTag(
+      {
+        fill: colour ? { color: `#${colour.slice(2)}` } : {},
+        line: edge ? { color: `#${edge.slice(2)}` } : {},
+      },
+      "line",
+    ),
   ]);
 }
 
@@ -182,47 +252,37 @@ function axisTag(name: string, id: number, crosses: number, side: string, axis: 
   const lines = (axis.majorGridlines ?? {}) as ChartPart;
   const hasLines = typeof lines.visible === "boolean" ? lines.visible : isValue;
   const reversed = axis.reversePlotOrder === true;
+  const minor = inner(axis, "minorGridlines");
   const format = text(axis.numberFormat);
+  const [major, finer] = [number(axis.majorUnit), number(axis.minorUnit)];
+  const isValueAxis = name === "c:valAx";
   return tag(name, {}, [
     tag("c:axId", { val: id }),
     tag("c:scaling", {}, [
+      axis.scaleType === "Logarithmic" ? tag("c:logBase", { val: number(axis.logBase) ?? 10 }) : "",
       tag("c:orientation", { val: reversed ? "maxMin" : "minMax" }),
       number(axis.maximum) === undefined ? "" : tag("c:max", { val: number(axis.maximum) }),
       number(axis.minimum) === undefined ? "" : tag("c:min", { val: number(axis.minimum) }),
     ]),
     tag("c:delete", { val: axis.visible === false ? 1 : 0 }),
     tag("c:axPos", { val: side }),
-    hasLines ? tag("c:majorGridlines") : "",
+    hasLines ? tag("c:majorGridlines", {}, shapeTag(inner(lines, "format"), "line")) : "",
+    minor.visible === true ? tag("c:minorGridlines", {}, shapeTag(inner(minor, "format"), "line")) : "",
     title.visible === true || (title.visible === undefined && typeof title.text === "string")
-      ? titleTag(text(title.text))
+      ? titleTag(title, text(title.text))
       : "",
-    format ? tag("c:numFmt", { formatCode: format, sourceLinked: 0 }) : "",
-    tag("c:majorTickMark", { val: "none" }),
-    tag("c:minorTickMark", { val: "none" }),
-    tag("c:tickLblPos", { val: tickPlaces[text(axis.tickLabelPosition) ?? ""] ?? "nextTo" }),
+    format ? tag("c:numFmt", { formatCode: format, sourceLinked: axis.linkNumberFormat === true ? 1 : 0 }) : "",
+    tag("c:majorTickMark", { val: fileWord(tickMarks, axis.majorTickMark) ?? "none" }),
+    tag("c:minorTickMark", { val: fileWord(tickMarks, axis.minorTickMark) ?? "none" }),
+    tag("c:tickLblPos", { val: fileWord(tickLabelPlaces, axis.tickLabelPosition) ?? "nextTo" }),
+    shapeTag(inner(axis, "format"), "line"),
+    wordsLook(axis),
     tag("c:crossAx", { val: crosses }),
     tag("c:crosses", { val: "autoZero" }),
+    isValueAxis && major ? tag("c:majorUnit", { val: major }) : "",
+    isValueAxis && finer ? tag("c:minorUnit", { val: finer }) : "",
   ]);
 }
-
-const tickPlaces: { readonly [position: string]: string } = {
-  High: "high",
-  Low: "low",
-  None: "none",
-  NextToAxis: "nextTo",
-};
-
-const titleTag = (words: string | undefined): string =>
-  words === undefined || words === ""
-    ? ""
-    : tag("c:title", {}, [
-        tag(
-          "c:tx",
-          {},
-          tag("c:rich", {}, [tag("a:bodyPr"), tag("a:p", {}, tag("a:r", {}, tag("a:t", {}, escaped(words))))]),
-        ),
-        tag("c:overlay", { val: 0 }),
-      ]);
 
 function numbers(address: string, values: readonly (number | null)[]): string {
   const cached = values.flatMap((value, idx) =>
@@ -248,7 +308,4 @@ function absolute(address: string): string {
   return address.slice(0, at) + address.slice(at).replace(/\$?([A-Z]{1,3})\$?(\d+)/g, "$$$1$$$2");
 }
 
-const solid = (colour: string) => tag("a:solidFill", {}, tag("a:srgbClr", { val: colour.slice(2) }));
 const emu = (points: number) => Math.round(points * perPoint);
-const text = (value: unknown) => (typeof value === "string" ? value : undefined);
-const number = (value: unknown) => (typeof value === "number" ? value : undefined);

@@ -12,12 +12,14 @@ import type { IConditionFormattingRule } from "@univerjs/sheets-conditional-form
 import type { IAutoFilter } from "@univerjs/sheets-filter";
 import type { ISheetNote } from "@univerjs/sheets-note";
 import type { ITableJson } from "@univerjs/sheets-table";
+import type { CellMarks } from "../../engine/cellMarks";
 import type { PageSetup } from "../../engine/pageSetup";
 import type { Password } from "../../engine/passwords";
 import type { Lock } from "../../engine/protection";
 import type { WorkbookState } from "../../engine/state";
 import { pack } from "../package/archive";
 import type { CellSurroundings } from "./cells";
+import { settingsLeft } from "./chartLosses";
 import { type ChartToSave, chartPart, drawingPart, isKeptKind } from "./charts";
 import { conditionalFormatsMarkup } from "./conditionalFormats";
 import { dataValidationsMarkup } from "./dataValidations";
@@ -65,6 +67,10 @@ const lossSentences = {
     `${count === 1 ? "A tick box or list" : `${count} tick boxes or lists`} of several choices: not kept in the file.`,
   mixedText: (count: number) =>
     `${count === 1 ? "A cell" : `${count} cells`} with several looks in one text: saved in one look.`,
+  tint: (count: number) =>
+    `${count === 1 ? "A cell" : `${count} cells`} with a tint of a colour: saved in the colour itself.`,
+  tickBox: (count: number) =>
+    `${count === 1 ? "A cell" : `${count} cells`} shown as a tick box: saved as TRUE or FALSE.`,
   otherChart: (count: number) =>
     `${count === 1 ? "A chart" : `${count} charts`} of a kind that is not drawn here: saved as columns.`,
 };
@@ -78,6 +84,7 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
   const texts = new SharedTexts();
   const writer = new PackageWriter();
   const losses = new Map<Loss, number>();
+  const chartSettings = new Set<string>();
   const lose = (loss: Loss, count: number) => losses.set(loss, (losses.get(loss) ?? 0) + count);
   const atTheTop = (formula: string) => workbook.shownFormula(formula, { sheetId: order[0] ?? "", row: 0, column: 0 });
   let tableCount = 0;
@@ -93,6 +100,8 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
     lose("gridOnlyRule", validations.left);
     lose("tableFilter", tables.filter(isFiltered).length);
     lose("mixedText", countRichTexts(sheet));
+    lose("tint", countMarks(sheet, ["fillTint", "fontTint", "borderTint", "fillPatternTint"]));
+    lose("tickBox", countMarks(sheet, ["control"]));
 
     const tableLinks = tables.map((table) => {
       tableCount += 1;
@@ -105,6 +114,7 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
       writer.link(path, "vmlDrawing", `xl/drawings/vmlDrawing${index + 1}.vml`, noteBoxesPart(notes));
 
     const charts = workbook.charts.filter(({ chart }) => chart.sheetId === sheetId);
+    for (const setting of charts.flatMap(({ chart }) => settingsLeft(chart))) chartSettings.add(setting);
     lose("otherChart", charts.filter(({ chart }) => !isKeptKind(chart.type)).length);
     const drawing = charts.length > 0 && writeCharts(writer, path, `drawing${index + 1}`, charts);
 
@@ -156,6 +166,7 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
     ),
   });
   const sentences = [...losses].filter(([, count]) => count > 0).map(([loss, count]) => lossSentences[loss](count));
+  if (chartSettings.size > 0) sentences.push(`Of charts, not kept in the file: ${[...chartSettings].join(", ")}.`);
   return { bytes: pack(writer.parts()), losses: sentences };
 }
 
@@ -226,8 +237,14 @@ function readResources({ resources = [] }: Partial<IWorkbookData>): Resources {
 
 const isFiltered = ({ filters }: ITableJson) => (filters?.tableColumnFilterList ?? []).some(Boolean);
 
+const countMarks = (sheet: Partial<IWorksheetData>, marks: readonly (keyof CellMarks)[]): number =>
+  cellsOf(sheet).filter(({ custom }) => marks.some((mark) => custom?.[mark])).length;
+
+const cellsOf = (sheet: Partial<IWorksheetData>): ICellData[] =>
+  Object.values((sheet.cellData ?? {}) as Record<string, Record<string, ICellData | null>>).flatMap((row) =>
+    Object.values(row).filter((cell) => cell !== null),
+  );
+
 /** Texts whose runs differ; one run over the whole text is just a look. */
 const countRichTexts = (sheet: Partial<IWorksheetData>): number =>
-  Object.values((sheet.cellData ?? {}) as Record<string, Record<string, ICellData>>)
-    .flatMap((row) => Object.values(row))
-    .filter((cell) => (cell?.p?.body?.textRuns?.length ?? 0) > 1).length;
+  cellsOf(sheet).filter((cell) => (cell.p?.body?.textRuns?.length ?? 0) > 1).length;

@@ -120,6 +120,7 @@ function rowAttributes(row: Partial<IRowData> | undefined, isFiltered: boolean, 
     ...(height !== undefined && { ht: heightOfPixels(height) }),
     ...(byHand && { customHeight: true }),
     ...((isFiltered || row?.hd === BooleanNumber.TRUE) && { hidden: true }),
+    ...(row?.custom?.outline && { outlineLevel: Number(row.custom.outline) }),
   };
 }
 
@@ -127,7 +128,11 @@ function columnsMarkup(sheet: Partial<IWorksheetData>, around: CellSurroundings)
   const columns = Object.entries(sheet.columnData ?? {})
     .filter(
       ([, column]) =>
-        column && (column.w !== undefined || column.hd === BooleanNumber.TRUE || lookNumber(column, around) !== 0),
+        column &&
+        (column.w !== undefined ||
+          column.hd === BooleanNumber.TRUE ||
+          column.custom?.outline ||
+          lookNumber(column, around) !== 0),
     )
     .map(([index, column]) =>
       tag("col", {
@@ -136,6 +141,7 @@ function columnsMarkup(sheet: Partial<IWorksheetData>, around: CellSurroundings)
         width: widthOfPixels(column.w ?? sheet.defaultColumnWidth ?? 64),
         style: lookNumber(column, around) || undefined,
         hidden: column.hd === BooleanNumber.TRUE,
+        outlineLevel: Number(column.custom?.outline) || undefined,
         customWidth: true,
       }),
     );
