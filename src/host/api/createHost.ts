@@ -1,4 +1,4 @@
-import { splitAreas } from "../engine/addresses";
+import { rectangleAddress, splitAreas } from "../engine/addresses";
 import type { Area } from "../engine/area";
 import { Book } from "../engine/book";
 import { writeValues } from "../engine/cells";
@@ -46,6 +46,8 @@ export type Host = {
   settle(): Promise<void>;
   /** Selects as a person would; several areas are joined by commas: "'Hop test'!A3:G20" or "A1:A9,C1:C9". */
   select(address: string): void;
+  /** Clicks the first cell of the address as a person would, `offset` points from its upper left corner. */
+  click(address: string, offset?: { readonly x: number; readonly y: number }): void;
   /** Types into the first cell of the address as a person would, and waits for the formulas. */
   type(address: string, value: string | number | boolean): Promise<void>;
   /** Why a cell shows an error, where its custom function said so. */
@@ -75,7 +77,7 @@ export function createHost(engine: Engine, options: HostOptions = {}): Host {
   const sets = { ...newestSets, ...options.apiSets };
   const book = new Book(engine);
   const offers = offeredBy(sets);
-  const { office, press } = createOffice(sets);
+  const { office, press } = createOffice(sets, book);
   const turns = new Turns();
   let syncs = 0;
 
@@ -217,6 +219,11 @@ export function createHost(engine: Engine, options: HostOptions = {}): Host {
     registerFunctions: (metadata, namespace) => book.functions.register(metadata, namespace),
     settle: () => book.settle(),
     select: (address) => select(areasOf(address)),
+    click(address, offset = { x: 0, y: 0 }) {
+      const cell = { ...areasOf(address)[0]!, rowCount: 1, columnCount: 1 };
+      select([cell]);
+      book.changes.tell({ kind: "clicked", sheetId: cell.sheetId, address: rectangleAddress(cell), offset });
+    },
     async type(address, value) {
       writeValues({ ...areasOf(address)[0]!, rowCount: 1, columnCount: 1 }, [[value]]);
       await book.settle();

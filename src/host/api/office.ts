@@ -1,4 +1,6 @@
-import { ApiError } from "./errors";
+import type { Book } from "../engine/book";
+import { createDocument, documentWords } from "./document";
+import { strict } from "./strict";
 
 /** Requirement sets the host says it has, by name; a set is there up to its version. */
 export type ApiSets = Readonly<Record<string, string>>;
@@ -31,21 +33,8 @@ const lightTheme = {
   isDarkTheme: false,
 } as const;
 
-/** Every member that is not here is refused by its name. */
-function strict<T extends object>(name: string, offered: T): T {
-  return new Proxy(offered, {
-    get(target, member, receiver) {
-      if (typeof member === "symbol" || member in target) return Reflect.get(target, member, receiver);
-      // A promise-like or a module is asked for these by whoever handles it; they are no members.
-      if (["then", "toJSON", "__esModule", "$$typeof", "asymmetricMatch", "nodeType"].includes(member))
-        return undefined;
-      throw new ApiError("NotImplemented", `The embedded host does not offer ${name}.${member}.`, `${name}.${member}`);
-    },
-  });
-}
-
 /** The `Office` of a page: the application around the workbook, and what an add-in may ask of it. */
-export function createOffice(sets: ApiSets) {
+export function createOffice(sets: ApiSets, book: Book) {
   const actions = new Map<string, (event: unknown) => unknown>();
   const ready: Ready = { host: "Excel", platform: "OfficeOnline" };
   let startupBehavior = "None";
@@ -63,6 +52,7 @@ export function createOffice(sets: ApiSets) {
   const context = strict("Office.context", {
     contentLanguage: "en-US",
     displayLanguage: "en-US",
+    document: createDocument(book),
     diagnostics: { host: ready.host, platform: ready.platform, version: "16.0.0.0" },
     host: ready.host,
     // ASSUMPTION: the browser's storage needs no partition here, as there is one application.
@@ -84,8 +74,7 @@ export function createOffice(sets: ApiSets) {
     },
     StartupBehavior: { none: "None", load: "Load" },
     VisibilityMode: { hidden: "Hidden", taskpane: "Taskpane" },
-    AsyncResultStatus: { Succeeded: "succeeded", Failed: "failed" },
-    EventType: { DocumentSelectionChanged: "documentSelectionChanged" },
+    ...documentWords,
     actions: strict("Office.actions", {
       associate(id: string, action: (event: unknown) => unknown): void {
         actions.set(id, action);

@@ -3,15 +3,18 @@ import { ICommandService, IUndoRedoService, IUniverInstanceService, UniverInstan
 import type { FUniver } from "@univerjs/core/facade";
 import { IFormulaDependencyGenerator, SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { SetWorksheetColumnCountCommand, SetWorksheetRowCountCommand } from "@univerjs/sheets";
+import { Bindings } from "./bindings";
 import { Changes } from "./changes";
 import { Charts } from "./charts";
 import { CircularReferences } from "./circular";
+import { Comments } from "./comments";
 import { ConditionalFormats } from "./conditionalFormats";
 import type { Engine } from "./createEngine";
 import { CustomFunctions } from "./customFunctions";
 import { Filters } from "./filters";
 import { skipSearchForFormulas } from "./formulaSearch";
 import { Formulas } from "./formulas";
+import { NamedStyles } from "./namedStyles";
 import { Names } from "./names";
 import { PageSetups } from "./pageSetup";
 import { Protection } from "./protection";
@@ -30,6 +33,7 @@ export class Book {
   lastCopiedSheet = "";
   readonly tables: Tables;
   readonly names: Names;
+  readonly namedStyles: NamedStyles;
   readonly filters: Filters;
   readonly pageSetups: PageSetups;
   readonly charts: Charts;
@@ -42,6 +46,8 @@ export class Book {
   #isClosed = false;
   readonly formulas: Formulas;
   readonly changes: Changes;
+  readonly bindings: Bindings;
+  readonly comments: Comments;
 
   constructor({ univer, api }: Engine) {
     this.univer = univer;
@@ -55,6 +61,7 @@ export class Book {
     this.workbook = workbook;
     this.tables = new Tables(this);
     this.names = new Names(this);
+    this.namedStyles = new NamedStyles(this);
     this.filters = new Filters(this);
     this.pageSetups = new PageSetups(this);
     this.charts = new Charts(this);
@@ -64,6 +71,8 @@ export class Book {
     this.#restoreSearch = skipSearchForFormulas(this);
     this.formulas = new Formulas(this);
     this.changes = new Changes(this);
+    this.bindings = new Bindings(this);
+    this.comments = new Comments(this);
   }
 
   get id(): string {

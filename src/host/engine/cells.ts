@@ -3,6 +3,7 @@ import { CellValueType, numfmt } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import type { Area } from "./area";
+import { markAt } from "./cellMarks";
 import { enter, errorValues } from "./entry";
 
 export type CellContent = number | string | boolean;
@@ -128,7 +129,9 @@ export function writeCells(area: Pick<Area, "book" | "sheetId">, cells: CellMatr
   const rows = Object.keys(cells).map(Number);
   if (rows.length === 0) return;
   const onlyLook = rows.every((row) => Object.values(cells[row]!).every((cell) => !("v" in cell) && !("f" in cell)));
-  area.book.protection.checkCells(area.sheetId, onlyLook ? "allowFormatCells" : undefined);
+  if (onlyLook || !areUnlocked(area, cells)) {
+    area.book.protection.checkCells(area.sheetId, onlyLook ? "allowFormatCells" : undefined);
+  }
   const lastColumn = rows.reduce(
     (last, row) => Object.keys(cells[row]!).reduce((most, column) => Math.max(most, Number(column)), last),
     0,
@@ -143,6 +146,13 @@ export function writeCells(area: Pick<Area, "book" | "sheetId">, cells: CellMatr
     value: onlyLook ? keepingFormulas(area, cells) : cells,
   });
 }
+
+/** Whether all the cells may be written to although their sheet is protected. */
+const areUnlocked = (place: Pick<Area, "book" | "sheetId">, cells: CellMatrix): boolean =>
+  place.book.protection.sheet(place.sheetId) !== null &&
+  Object.entries(cells).every(([row, inRow]) =>
+    Object.keys(inRow).every((column) => markAt(place, Number(row), Number(column), "locked") === false),
+  );
 
 /** The engine clears the formula of a cell that is written without one, also where only its look is written. */
 function keepingFormulas({ book, sheetId }: Pick<Area, "book" | "sheetId">, cells: CellMatrix): CellMatrix {

@@ -16,9 +16,9 @@ import {
   SetWorksheetOrderMutation,
 } from "@univerjs/sheets";
 import { rectangleAddress } from "./addresses";
-import type { Rectangle } from "./area";
+import { type Rectangle, sheetColumns, sheetRows } from "./area";
 import type { Book } from "./book";
-import { type CellContent, contentOf, typeOf, type ValueType } from "./cells";
+import { type CellContent, contentOf, readFormulas, typeOf, type ValueType } from "./cells";
 
 /** Something that happened to the workbook, whoever did it. */
 export type Change =
@@ -27,7 +27,8 @@ export type Change =
       readonly sheetId: string;
       readonly rectangle: Rectangle;
       readonly content: boolean;
-      readonly formulas: boolean;
+      /** Cells that got a formula or lost one, with what stood there before as people write it; "" for none. */
+      readonly formulas: readonly { readonly address: string; readonly before: string }[];
       /** Of a single cell: what it held and holds. */
       readonly before?: CellState;
       readonly after?: CellState;
@@ -37,6 +38,14 @@ export type Change =
       readonly sheetId: string;
       readonly rectangle: Rectangle;
     }
+  | {
+      readonly kind: "CellInserted" | "CellDeleted";
+      readonly sheetId: string;
+      readonly rectangle: Rectangle;
+      /** Which way the cells behind went. */
+      readonly shift: "Down" | "Right" | "Up" | "Left";
+    }
+  | { readonly kind: "clicked"; readonly sheetId: string; readonly address: string; readonly offset: Offset }
   | { readonly kind: "rowsSorted" | "columnsSorted"; readonly sheetId: string; readonly rectangle: Rectangle }
   | { readonly kind: "RowsHidden" | "RowsShown"; readonly sheetId: string; readonly rectangles: readonly Rectangle[] }
   | { readonly kind: "sheetAdded" | "sheetDeleted" | "sheetMoved"; readonly sheetId: string }
@@ -45,6 +54,14 @@ export type Change =
   | { readonly kind: "sheetActivated"; readonly sheetId: string; readonly left: string }
   | { readonly kind: "selection"; readonly sheetId: string }
   | { readonly kind: "calculated"; readonly sheetId: string; readonly address: string };
+
+/** Points from the upper left corner of a cell. */
+type Offset = { readonly x: number; readonly y: number };
+
+/** How the engine says that it writes of itself: the results of formulas, or formulas ahead of an edit. */
+type WriteOptions = { readonly applyFormulaCalculationResult?: boolean; readonly fromFormula?: boolean };
+
+type TouchedFormula = { readonly address: string; readonly before: string; readonly isSame: boolean };
 
 type CellState = { readonly content: CellContent; readonly type: ValueType };
 
@@ -80,6 +97,10 @@ export class Changes {
   readonly #listeners = new Set<(change: Change) => void>();
   readonly #listening: IDisposable[];
   #before: CellState | undefined;
+  #formulas: TouchedFormula[] = [];
+  /** What was there before the engine, ahead of the edit itself, told its formulas of it. */
+  #ahead: { readonly before: CellState | undefined; readonly formulas: readonly TouchedFormula[] } | null = null;
+  #isShifting = false;
   #activeSheet: string;
   readonly #sheetNames: Map<string, string>;
 
@@ -88,14 +109,10 @@ export class Changes {
     this.#activeSheet = book.workbook.getActiveSheet()?.getSheetId() ?? "";
     this.#sheetNames = new Map(book.workbook.getSheets().map((sheet) => [sheet.getSheetId(), sheet.getName()]));
     this.#listening = [
-      book.commands.beforeCommandExecuted((command) => {
-        if (command.id !== SetRangeValuesMutation.id) return;
-        const { subUnitId, cellValue } = command.params as { subUnitId: string; cellValue: Cells };
-        const rectangle = extent(cellValue);
-        this.#before =
-          rectangle?.rowCount === 1 && rectangle.columnCount === 1
-            ? this.#stateOf(subUnitId, rectangle.row, rectangle.column)
-            : undefined;
+      book.commands.beforeCommandExecuted((command, options) => {
+        if (command.id === SetRangeValuesMutation.id) {
+          this.#remember(command.params as { subUnitId: string; cellValue: Cells }, (options ?? {}) as WriteOptions);
+        }
       }),
       book.commands.onCommandExecuted((command, options) => this.#told(command, options)),
     ];
@@ -118,6 +135,18 @@ export class Changes {
     }
   }
 
+  /** Moves cells: what the engine writes meanwhile is no edit, the move itself is told once. */
+  async shifting(change: Extract<Change, { kind: "CellInserted" | "CellDeleted" }>, work: () => Promise<void>) {
+    this.#isShifting = true;
+    try {
+      await work();
+    } finally {
+      this.#isShifting = false;
+    }
+    this.#book.tables.headingsChanged(change.sheetId, wholeSheet);
+    this.tell(change);
+  }
+
   tell(change: Change): void {
     if (!this.enabled) return;
     for (const listener of [...this.#listeners]) listener(change);
@@ -133,19 +162,67 @@ export class Changes {
     return { content: contentOf(cell), type: typeOf(cell) };
   }
 
+  /** Keeps what cells hold that are about to be written. An edit with formulas comes twice: the first is the engine's. */
+  #remember({ subUnitId, cellValue }: { subUnitId: string; cellValue: Cells }, options: WriteOptions): void {
+    if (options.applyFormulaCalculationResult) return;
+    const rectangle = extent(cellValue);
+    const before =
+      rectangle?.rowCount === 1 && rectangle.columnCount === 1
+        ? this.#stateOf(subUnitId, rectangle.row, rectangle.column)
+        : undefined;
+    const formulas = this.#listeners.size > 0 ? this.#formulasTouched(subUnitId, cellValue) : [];
+    if (options.fromFormula) {
+      this.#ahead = { before, formulas };
+      return;
+    }
+    const known = new Set(this.#ahead?.formulas.map(({ address }) => address));
+    this.#before = before && (this.#ahead?.before ?? before);
+    this.#formulas = [
+      ...(this.#ahead?.formulas ?? []),
+      ...formulas.filter(({ address, isSame }) => !isSame && !known.has(address)),
+    ];
+    this.#ahead = null;
+  }
+
+  /** Cells whose formula is about to change, and what it is until then. */
+  #formulasTouched(sheetId: string, cells: Cells | undefined): TouchedFormula[] {
+    const matrix = this.#book.workbook.getSheetBySheetId(sheetId)?.getCellMatrix();
+    const touched: TouchedFormula[] = [];
+    for (const [row, inRow] of Object.entries(cells ?? {})) {
+      for (const [column, cell] of Object.entries(inRow ?? {})) {
+        const own = matrix?.getValue(Number(row), Number(column));
+        const isFormula = Boolean(own?.f || own?.si);
+        if (!cell || !("f" in cell) || (!cell.f && !isFormula)) continue;
+        const place = { sheetId, row: Number(row), column: Number(column) };
+        const cellAt = { ...place, book: this.#book, rowCount: 1, columnCount: 1 };
+        const before = own?.f
+          ? this.#book.formulas.shown(own.f, place)
+          : isFormula
+            ? String(readFormulas(cellAt)[0]![0])
+            : "";
+        touched.push({ address: rectangleAddress(cellAt), before, isSame: own?.f === cell.f });
+      }
+    }
+    return touched;
+  }
+
   #told(command: { id: string; params?: object }, options?: object): void {
     const params = (command.params ?? {}) as { unitId?: string; subUnitId?: string };
     const sheetId = params.subUnitId ?? "";
     if (command.id === SetRangeValuesMutation.id) {
-      if ((options as { applyFormulaCalculationResult?: boolean } | undefined)?.applyFormulaCalculationResult) {
+      const written = (options ?? {}) as WriteOptions;
+      if (written.applyFormulaCalculationResult) {
         const calculated = extent((command.params as { cellValue: Cells }).cellValue);
         if (calculated) this.tell({ kind: "calculated", sheetId, address: rectangleAddress(calculated) });
         return;
       }
+      if (written.fromFormula) return;
       this.#cellsChanged(sheetId, (command.params as { cellValue: Cells }).cellValue);
       return;
     }
     const line = rowsAndColumns[command.id];
+    // Room the engine makes for cells that move is no line that comes.
+    if (line && this.#isShifting) return;
     if (line) {
       const { startRow, startColumn, endRow, endColumn } = (command.params as { range: IRange }).range;
       const byRow = line.startsWith("Row");
@@ -154,7 +231,7 @@ export class Changes {
         sheetId,
         rectangle: byRow
           ? wholeRows(startRow, endRow)
-          : { row: 0, rowCount: 1_048_576, column: startColumn, columnCount: endColumn - startColumn + 1 },
+          : { row: 0, rowCount: sheetRows, column: startColumn, columnCount: endColumn - startColumn + 1 },
       });
       return;
     }
@@ -186,7 +263,7 @@ export class Changes {
 
   #cellsChanged(sheetId: string, cellValue: Cells): void {
     const rectangle = extent(cellValue);
-    if (!rectangle) return;
+    if (!rectangle || this.#isShifting) return;
     const cells = Object.values(cellValue).flatMap((row) => Object.values(row ?? {}));
     const content = cells.some((cell) => !cell || "v" in cell || "f" in cell || "p" in cell);
     const before = this.#before;
@@ -197,17 +274,19 @@ export class Changes {
       sheetId,
       rectangle,
       content,
-      formulas: cells.some((cell) => Boolean(cell?.f)),
+      formulas: this.#formulas,
       ...(before && after ? { before, after } : {}),
     });
   }
 }
 
+const wholeSheet: Rectangle = { row: 0, column: 0, rowCount: sheetRows, columnCount: sheetColumns };
+
 const wholeRows = (first: number, last: number): Rectangle => ({
   row: first,
   rowCount: last - first + 1,
   column: 0,
-  columnCount: 16_384,
+  columnCount: sheetColumns,
 });
 
 /** The smallest rectangle around the cells. */

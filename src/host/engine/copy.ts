@@ -1,6 +1,7 @@
-import type { ICellData } from "@univerjs/core";
+import type { CustomData, ICellData, Nullable } from "@univerjs/core";
 import { FormulaDataModel, LexerTreeBuilder } from "@univerjs/engine-formula";
 import type { Area } from "./area";
+import { lookMarks } from "./cellMarks";
 import { type CellMatrix, contentOf, styleAt, writeCells } from "./cells";
 
 type CopyOptions = {
@@ -44,10 +45,22 @@ export function copyCells(source: Area, destination: Area, { kind, skipBlanks, t
           if (cell?.t) copy.t = cell.t;
         }
       }
-      if (kind === "All" || kind === "Formats" || kind === "Move") copy.s = styleAt(source, row, column);
+      if (kind === "All" || kind === "Formats" || kind === "Move") {
+        copy.s = styleAt(source, row, column);
+        copy.custom = copiedMarks(cell?.custom, kind);
+      }
       inRow[destination.column + c] = copy;
     }
     cells[destination.row + r] = inRow;
   }
   writeCells(destination, cells);
+}
+
+/** A copy has everything but the comment, which stands where it was unless the cell itself moves. */
+function copiedMarks(custom: Nullable<CustomData>, kind: "All" | "Formats" | "Move"): CustomData | null {
+  if (!custom) return null;
+  const copied = Object.entries(custom).filter(
+    ([key]) => kind === "Move" || (kind === "All" ? key !== "comment" : lookMarks.includes(key as never)),
+  );
+  return Object.fromEntries(copied);
 }

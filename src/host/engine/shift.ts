@@ -76,7 +76,9 @@ export async function insertCells(area: Area, shift: "Down" | "Right", own?: str
   if (used)
     book.growTo(sheetId, used.row + used.rowCount + area.rowCount, used.column + used.columnCount + area.columnCount);
   const command = down ? InsertRangeMoveDownCommand : InsertRangeMoveRightCommand;
-  await onSheet(area, () => book.commands.executeCommand(command.id, { range: toEngineRange(area) }));
+  await book.changes.shifting({ kind: "CellInserted", sheetId, rectangle: area, shift }, () =>
+    onSheet(area, () => book.commands.executeCommand(command.id, { range: toEngineRange(area) })),
+  );
 }
 
 /** Removes the area's cells and pulls up or left what is behind them; the table `own` may be shortened by it. */
@@ -102,5 +104,7 @@ export async function removeCells(area: Area, shift: "Up" | "Left", own?: string
   }
   refuseTables(area, up, own);
   const command = up ? DeleteRangeMoveUpCommand : DeleteRangeMoveLeftCommand;
-  await onSheet(area, () => book.commands.executeCommand(command.id, { range: clipped }));
+  await book.changes.shifting({ kind: "CellDeleted", sheetId, rectangle: area, shift }, () =>
+    onSheet(area, () => book.commands.executeCommand(command.id, { range: clipped })),
+  );
 }

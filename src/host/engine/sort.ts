@@ -70,6 +70,7 @@ export function sortLines(area: Area, what: "rows" | "columns", keys: readonly S
         v: formula || contentOf(cell) === "" ? null : (cell?.v ?? null),
         ...(cell?.t ? { t: cell.t } : {}),
         s: styleAt(area, source.row, source.column),
+        custom: cell?.custom ?? null,
       };
       cells[target.row] = { ...cells[target.row], [target.column]: moved };
     }

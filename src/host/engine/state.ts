@@ -19,6 +19,8 @@ export class State {
   /** Title, author and the other properties of the document. */
   readonly documentProperties = new Map<string, string>();
   readonly xmlParts: XmlPart[] = [];
+  /** When the workbook was made, as far as is known: when it was opened here. */
+  readonly created = new Date();
   readonly #listeners = new Set<() => void>();
   readonly #sheetProperties = new Map<string, Map<string, string>>();
 

@@ -169,10 +169,10 @@ describe("a batch that fails (testing/application-specific-api-error-handling)",
       expect(() => sheet.pivotTables).toThrow(
         expect.objectContaining({ code: "NotImplemented", message: expect.stringContaining("Worksheet.pivotTables") }),
       );
-      sheet.load("showHeadings");
+      sheet.load("slicers/name");
       await expect(context.sync()).rejects.toMatchObject({
         code: "NotImplemented",
-        message: expect.stringContaining("Worksheet.showHeadings"),
+        message: expect.stringContaining("Worksheet.slicers"),
       });
     });
   });

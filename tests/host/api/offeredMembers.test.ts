@@ -56,6 +56,10 @@ test("every member the add-in names is offered", () => {
 const unpadded = (row: string): string =>
   row.replace(/ *\| */g, "|").replace(/-+/g, (dashes) => (dashes.length < 3 ? dashes : "---"));
 
+/** Worksheet functions are named as in formulas; a list of them all would say no more. */
+const worksheetFunctions = (members: readonly string[]): string =>
+  `${members.length} worksheet functions, from ${members[0]} to ${members.at(-1)}`;
+
 test("the table in DEVELOPERS.md is that of the code (WRITE_TABLES=1 writes it anew, `npm run fix` pads it)", () => {
   const path = join(root, "DEVELOPERS.md");
   const text = readFileSync(path, "utf8");
@@ -65,7 +69,9 @@ test("the table in DEVELOPERS.md is that of the code (WRITE_TABLES=1 writes it a
     "| --- | --- |",
     ...[...offeredMembers()]
       .sort(([a], [b]) => a.localeCompare(b))
-      .map(([name, members]) => `| ${name} | ${members.join(", ")} |`),
+      .map(
+        ([name, members]) => `| ${name} | ${name === "Functions" ? worksheetFunctions(members) : members.join(", ")} |`,
+      ),
   ];
   const [before, rest] = text.split(begin);
   const [standing, after] = rest?.split(end) ?? [];

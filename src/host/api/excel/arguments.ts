@@ -1,6 +1,7 @@
 import type { Area, Rectangle } from "../../engine/area";
 import { isOnSheet, isUnbounded } from "../../engine/area";
 import { refuse } from "../errors";
+import { enumerations } from "../published/enumerations";
 
 /** A whole number within bounds, or InvalidArgument. */
 export function wholeNumber(value: unknown, what: string, least = Number.NEGATIVE_INFINITY): number {
@@ -18,6 +19,9 @@ export function onSheet(area: Area, rectangle: Rectangle): Area {
   const moved = { ...area, row, column, rowCount, columnCount };
   return isOnSheet(moved) ? moved : refuse("InvalidArgument", "The range leaves the worksheet.");
 }
+
+/** The words of a published enumeration. */
+export const wordsOf = (enumeration: string): string[] => Object.values(enumerations[enumeration] ?? {}).map(String);
 
 /** One of the values an enumeration has. */
 export function oneOf<T extends string>(value: unknown, values: readonly T[], what: string): T {

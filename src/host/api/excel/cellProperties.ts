@@ -3,7 +3,7 @@ import { refuse } from "../errors";
 import type { AnyMembers } from "../proxies/proxyClass";
 import { Range } from "./range";
 import type { Areas } from "./rangeAreas";
-import { RangeBorderCollection } from "./rangeFormat";
+import { RangeBorderCollection } from "./rangeBorders";
 
 /*
  * Range.getCellProperties and its kin: what is asked for is told by an object of trues, the answer has an object of

@@ -12,8 +12,7 @@ import { addressOf, wholeSheet } from "../../engine/references";
 import type { Sheet } from "../../engine/sheets";
 import { refuse } from "../errors";
 import { type ProxyClass, proxyClass, type Scalar } from "../proxies/proxyClass";
-import { enumerations } from "../published/enumerations";
-import { oneOf, text, wholeNumber } from "./arguments";
+import { oneOf, text, wholeNumber, wordsOf } from "./arguments";
 import { namedColour } from "./colours";
 import { areaOf } from "./range";
 import { Worksheet } from "./worksheet";
@@ -29,8 +28,6 @@ const chartOf = ({ book, chart }: ChartTarget): BookChart =>
 
 /** Where a property of a kind of object is kept. */
 type Keep<Target> = (target: Target) => ChartPart;
-
-const values = (enumeration: string): string[] => Object.values(enumerations[enumeration] ?? {}).map(String);
 
 /**
  * A property that is kept as it is set. `standard` is what Excel says of a new chart; `check` refuses what Excel
@@ -66,7 +63,7 @@ const within = (least: number, most: number) => (value: unknown) =>
   typeof value === "number" && value >= least && value <= most
     ? value
     : refuse("InvalidArgument", `A number from ${least} to ${most} is wanted.`);
-const isOf = (enumeration: string) => (value: unknown) => oneOf(String(value), values(enumeration), "The property");
+const isOf = (enumeration: string) => (value: unknown) => oneOf(String(value), wordsOf(enumeration), "The property");
 
 const part = keptIn<PartTarget>(({ part }) => part);
 const below =
@@ -576,7 +573,7 @@ export const ChartErrorBars: ProxyClass<Excel.ChartErrorBars, PartTarget> = prox
   objects: { format: { of: () => ChartErrorBarsFormat, at: below("format") } },
 });
 
-const chartTypes = values("ChartType").filter((type) => type !== "Invalid");
+const chartTypes = wordsOf("ChartType").filter((type) => type !== "Invalid");
 
 export const ChartSeries: ProxyClass<Excel.ChartSeries, SeriesTarget> = proxyClass<Excel.ChartSeries, SeriesTarget>(
   "ChartSeries",

@@ -19,6 +19,7 @@ export const DocumentProperties: ProxyClass<Excel.DocumentProperties, Book> = pr
     category: kept("category"),
     comments: kept("comments"),
     company: kept("company"),
+    creationDate: { get: (book) => new Date(book.state.created) },
     keywords: kept("keywords"),
     lastAuthor: { get: (book) => book.state.documentProperties.get("lastAuthor") ?? "" },
     manager: kept("manager"),

@@ -1,4 +1,3 @@
-import type { IStyleData } from "@univerjs/core";
 import { splitAreas } from "../../engine/addresses";
 import {
   type Area,
@@ -13,28 +12,28 @@ import {
   sheetRows,
 } from "../../engine/area";
 import { autoFill, type FillKind } from "../../engine/autoFill";
+import { uniformMark } from "../../engine/cellMarks";
 import {
-  type CellMatrix,
   readFormats,
   readFormulas,
   readText,
   readTypes,
   readValues,
-  writeCells as writeCellData,
   writeStyle,
   writeValues,
 } from "../../engine/cells";
 import { clear } from "../../engine/clear";
 import { copyCells } from "../../engine/copy";
+import { dependents, precedents } from "../../engine/formulaReferences";
+import { hyperlinkOf, setHyperlink } from "../../engine/hyperlinks";
 import { heightOf, isColumnHidden, isRowHidden, offsetOf, setHidden, widthOf } from "../../engine/layout";
 import { merge, mergedAreas, unmerge } from "../../engine/merges";
-import { namedStyles } from "../../engine/namedStyles";
+import { groupFault, type Lines, regroup, showDetails } from "../../engine/outline";
 import { addressOf, resolveArea, sheetOf } from "../../engine/references";
 import { rangeEdge, surroundingRegion } from "../../engine/region";
 import { select } from "../../engine/selection";
 import { insertCells, removeCells } from "../../engine/shift";
 import { spillAnchor, spillArea } from "../../engine/spill";
-import { applyStyle } from "../../engine/styles";
 import { insertTableRows, removeTableRows } from "../../engine/tableShape";
 import { dataRows, type Table } from "../../engine/tables";
 import { usedPart } from "../../engine/usedRange";
@@ -42,6 +41,7 @@ import { refuse } from "../errors";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { enumerations } from "../published/enumerations";
 import { cellGrid, oneOf, onSheet, text, wholeNumber } from "./arguments";
+import { clearAreas, clearOrReset, setControl } from "./cellControl";
 import { readCells, readColumns, readRows, writeCells, writeColumns, writeRows } from "./cellProperties";
 import { ConditionalFormatCollection } from "./conditionalFormats";
 import { DataValidation } from "./dataValidation";
@@ -52,7 +52,9 @@ import { RangeSort } from "./rangeSort";
 import { RangeView } from "./rangeView";
 import { RemoveDuplicatesResult, removeDuplicates } from "./removeDuplicates";
 import { findIn, replaceIn, specialCells } from "./search";
+import { cellStyle } from "./styles";
 import { TableScopedCollection } from "./tableCollections";
+import { WorkbookRangeAreas } from "./workbookAreas";
 import { Worksheet } from "./worksheet";
 
 /** A get of more cells than this gives null and no error (office/dev/add-ins/excel/performance). */
@@ -116,6 +118,14 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
     columnCount: { get: (area) => area.columnCount },
     columnHidden: { get: columnsHidden, set: (area, hidden) => setHidden(area, "column", hidden) },
     columnIndex: { get: (area) => area.column },
+    control: {
+      // Cells without a control say null where they are asked for it, as cells with different ones do.
+      get: (area) => {
+        const type = uniformMark([area], "control", (control) => control ?? "Empty");
+        return type === null ? null : ({ type } as Excel.CellControl);
+      },
+      set: (area, control) => setControl([area], control),
+    },
     formulas: { get: perCell(readFormulas), set: writeChecked },
     formulasLocal: { get: perCell(readFormulas), set: writeChecked },
     formulasR1C1: {
@@ -141,6 +151,16 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
         return rows === true || columns === true ? true : rows === null || columns === null ? null : false;
       },
     },
+    hyperlink: {
+      get: (area) => hyperlinkOf(area) as Excel.RangeHyperlink | null,
+      set: (area, link) => {
+        if (isUnbounded(area)) refuse("InvalidArgument", "Whole rows and columns have no link.");
+        if (!link || (link.address === undefined && link.documentReference === undefined)) {
+          return refuse("InvalidArgument", "A link has an address or a place in the document.");
+        }
+        setHyperlink(area, link);
+      },
+    },
     isEntireColumn: { get: isEntireColumn },
     isEntireRow: { get: isEntireRow },
     left: { get: (area) => offsetOf(area).left },
@@ -162,18 +182,8 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
     rowHidden: { get: rowsHidden, set: (area, hidden) => setHidden(area, "row", hidden) },
     rowIndex: { get: (area) => area.row },
     style: {
-      get: (area) => uniformStyleName(area),
-      set: (area, name) => {
-        const known = Object.keys(namedStyles).find(
-          (one) => one.replaceAll(" ", "") === text(name, "A style").replaceAll(" ", ""),
-        );
-        if (!known && Object.values(enumerations.BuiltInStyle!).includes(name)) {
-          refuse("NotImplemented", `The embedded host does not offer the style ${name}.`);
-        }
-        if (!known) return refuse("InvalidArgument", `There is no style "${name}".`);
-        applyStyle([area], () => ({ ...plainStyle, ...namedStyles[known] }));
-        nameStyle(area, known);
-      },
+      get: (area) => cellStyle.get([area]),
+      set: (area, name) => cellStyle.set([area], name),
     },
     text: { get: perCell(readText) },
     top: { get: (area) => offsetOf(area).top },
@@ -219,12 +229,8 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
       at: (area, columns, includesHeader) => removeDuplicates(area, columns, includesHeader),
     },
     calculate() {},
-    clear(area, applyTo) {
-      clear(
-        area,
-        oneOf(applyTo ?? "All", ["All", "Contents", "Formats", "Hyperlinks", "RemoveHyperlinks"], "What to clear"),
-      );
-    },
+    clear: (area, applyTo) => clearAreas([area], applyTo),
+    clearOrResetContents: (area) => clearOrReset([area]),
     copyFrom: {
       reads: true,
       act(area, source, copyType, skipBlanks, transpose) {
@@ -283,6 +289,10 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
     },
     getColumnsAfter: { of: () => Range, at: (area, count) => beside(area, "columns", count ?? 1, 1) },
     getColumnsBefore: { of: () => Range, at: (area, count) => beside(area, "columns", count ?? 1, -1) },
+    getDependents: { of: () => WorkbookRangeAreas, reads: true, at: (area) => someOf(dependents(area, true)) },
+    getDirectDependents: { of: () => WorkbookRangeAreas, reads: true, at: (area) => someOf(dependents(area, false)) },
+    getDirectPrecedents: { of: () => WorkbookRangeAreas, reads: true, at: (area) => someOf(precedents(area, false)) },
+    getPrecedents: { of: () => WorkbookRangeAreas, reads: true, at: (area) => someOf(precedents(area, true)) },
     getEntireColumn: { of: () => Range, at: (area) => ({ ...area, row: 0, rowCount: sheetRows }) },
     getEntireRow: { of: () => Range, at: (area) => ({ ...area, column: 0, columnCount: sheetColumns }) },
     getExtendedRange: {
@@ -375,6 +385,13 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
       at: (area, valuesOnly) => usedPart(area.book, area.sheetId, area, valuesOnly ?? false),
     },
     getVisibleView: { of: () => RangeView, reads: true, at: (area) => area },
+    group(area, option) {
+      const lines = linesOf(option);
+      const fault = groupFault(area, lines);
+      if (fault) refuse("InvalidOperation", fault);
+      regroup(area, lines, 1);
+    },
+    hideGroupDetails: (area, option) => showDetails(area, linesOf(option), false),
     insert: {
       of: () => Range,
       first: (area, shift) => insertIn(area, oneOf(shift, ["Down", "Right"], "The shift")),
@@ -393,9 +410,17 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
     replaceAll: { answer: (area, what, replacement, criteria) => replaceIn(area, what, replacement, criteria) },
     select: (area) => select([area]),
     setDirty() {},
+    showGroupDetails: (area, option) => showDetails(area, linesOf(option), true),
+    ungroup: (area, option) => regroup(area, linesOf(option), -1),
     unmerge,
   },
 });
+
+const linesOf = (option: unknown): Lines =>
+  oneOf(String(option), ["ByRows", "ByColumns"], "The option") === "ByRows" ? "row" : "column";
+
+/** Areas, of which there must be one (excel/excel-add-ins-ranges-precedents-dependents). */
+const someOf = (areas: readonly Area[]): readonly Area[] => (areas.length ? areas : refuse("ItemNotFound"));
 
 const cellAt = (area: Area, index: number): Area => ({
   ...area,
@@ -409,37 +434,6 @@ function overlap(area: Area, other: unknown): Area | null {
   const second = areaOf(other, area);
   const shared = second.sheetId === area.sheetId ? intersection(area, second) : null;
   return shared && { ...area, ...shared };
-}
-
-/** A named style sets the whole look of a cell: what it does not name is as in Normal. */
-const plainStyle: IStyleData = {
-  bd: null,
-  bg: null,
-  bl: 0,
-  cl: null,
-  fs: 11,
-  it: 0,
-  n: null,
-} as unknown as IStyleData;
-
-function nameStyle(area: Area, name: string): void {
-  if (isUnbounded(area)) return;
-  const cells: CellMatrix = {};
-  for (let row = area.row; row < area.row + area.rowCount; row += 1) {
-    for (let column = area.column; column < area.column + area.columnCount; column += 1) {
-      cells[row] = { ...cells[row], [column]: { custom: { style: name } } };
-    }
-  }
-  writeCellData(area, cells);
-}
-
-/** The name of the style all cells were given; null where they differ. */
-function uniformStyleName(area: Area): string | null {
-  const matrix = area.book.worksheet(area.sheetId).getCellMatrix();
-  return shared(Math.min(cellCount(area), 100_000), (index) => {
-    const { row, column } = cellAt(area, index);
-    return (matrix.getValue(row, column)?.custom?.style as string | undefined) ?? "Normal";
-  });
 }
 
 /** The table whose rows of data the area spans from edge to edge: these rows come and go as the table's own. */

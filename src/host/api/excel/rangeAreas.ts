@@ -1,17 +1,18 @@
 import type { Area } from "../../engine/area";
 import { cellCount, intersection, isEntireColumn, isEntireRow, sheetColumns, sheetRows } from "../../engine/area";
-import { clear } from "../../engine/clear";
 import { copyCells } from "../../engine/copy";
 import { addressOf, sheetOf } from "../../engine/references";
 import { select } from "../../engine/selection";
 import { usedPart } from "../../engine/usedRange";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { oneOf, onSheet, wholeNumber } from "./arguments";
+import { clearAreas, clearOrReset } from "./cellControl";
 import { ConditionalFormatCollection } from "./conditionalFormats";
 import { DataValidation } from "./dataValidation";
 import { areaOf, Range } from "./range";
 import { RangeFormat } from "./rangeFormat";
 import { specialCells } from "./search";
+import { cellStyle } from "./styles";
 import { TableScopedCollection } from "./tableCollections";
 import { Worksheet } from "./worksheet";
 
@@ -46,6 +47,7 @@ export const RangeAreas: ProxyClass<Excel.RangeAreas, Areas> = proxyClass<Excel.
     cellCount: { get: (areas) => areas.reduce((sum, area) => sum + cellCount(area), 0) },
     isEntireColumn: { get: (areas) => shared(areas, isEntireColumn) },
     isEntireRow: { get: (areas) => shared(areas, isEntireRow) },
+    style: cellStyle,
   },
   objects: {
     areas: { of: () => RangeCollection, at: (areas) => areas },
@@ -56,14 +58,8 @@ export const RangeAreas: ProxyClass<Excel.RangeAreas, Areas> = proxyClass<Excel.
   },
   methods: {
     calculate() {},
-    clear(areas, applyTo) {
-      const what = oneOf(
-        applyTo ?? "All",
-        ["All", "Contents", "Formats", "Hyperlinks", "RemoveHyperlinks"],
-        "What to clear",
-      );
-      for (const area of areas) clear(area, what);
-    },
+    clear: clearAreas,
+    clearOrResetContents: clearOrReset,
     copyFrom: {
       reads: true,
       act(areas, source, copyType, skipBlanks, transpose) {

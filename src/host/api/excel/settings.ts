@@ -2,6 +2,7 @@ import type { Book } from "../../engine/book";
 import { refuse } from "../errors";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { text } from "./arguments";
+import type { WorkbookTarget } from "./workbook";
 
 type SettingTarget = { readonly book: Book; readonly key: string };
 
@@ -38,27 +39,28 @@ export const Setting: ProxyClass<Excel.Setting, SettingTarget> = proxyClass<Exce
 
 const listed = (book: Book): SettingTarget[] => [...book.state.settings.keys()].map((key) => ({ book, key }));
 
-export const SettingCollection: ProxyClass<Excel.SettingCollection, Book> = proxyClass<Excel.SettingCollection, Book>(
-  "SettingCollection",
-  {
-    items: { of: () => Setting, list: listed },
-    methods: {
-      add: {
-        of: () => Setting,
-        at: (book, key, value) => {
-          book.state.set(text(key, "A key"), copied(value));
-          return { book, key };
-        },
+export const SettingCollection: ProxyClass<Excel.SettingCollection, WorkbookTarget> = proxyClass<
+  Excel.SettingCollection,
+  WorkbookTarget
+>("SettingCollection", {
+  items: { of: () => Setting, list: ({ book }) => listed(book) },
+  methods: {
+    add: {
+      of: () => Setting,
+      at: ({ book }, key, value) => {
+        book.state.set(text(key, "A key"), copied(value));
+        return { book, key };
       },
-      getCount: { answer: (book) => book.state.settings.size },
-      getItem: { of: () => Setting, at: found },
-      getItemOrNullObject: { of: () => Setting, at: found },
     },
-    events: {
-      onSettingsChanged: (book, tell) =>
-        book.state.listen(() => {
-          if (book.changes.enabled) tell({} as Excel.SettingsChangedEventArgs);
-        }),
-    },
+    getCount: { answer: ({ book }) => book.state.settings.size },
+    getItem: { of: () => Setting, at: ({ book }, key) => found(book, key) },
+    getItemOrNullObject: { of: () => Setting, at: ({ book }, key) => found(book, key) },
   },
-);
+  events: {
+    // The event brings the settings along, for the handler to ask what they are.
+    onSettingsChanged: ({ book, freshWorkbook }, tell) =>
+      book.state.listen(() => {
+        if (book.changes.enabled) tell({ settings: freshWorkbook().settings });
+      }),
+  },
+});

@@ -27,7 +27,9 @@ const listed = ({ book, sheetId }: TablesOf): TableTarget[] =>
 const byKey = (tables: TablesOf, key: unknown): TableTarget | null => {
   const wanted = text(key, "A table's name or id").toLowerCase();
   return (
-    listed(tables).find((target) => tableOf(target).name.toLowerCase() === wanted || target.tableId === wanted) ?? null
+    listed(tables).find((target) =>
+      [tableOf(target).name, target.tableId].some((own) => own.toLowerCase() === wanted),
+    ) ?? null
   );
 };
 
@@ -131,7 +133,9 @@ const within = ({ book, area, fullyContained }: TablesIn): TableTarget[] =>
 const named = (scope: TablesIn, key: unknown): TableTarget | null => {
   const wanted = text(key, "A table's name").toLowerCase();
   return (
-    within(scope).find((target) => tableOf(target).name.toLowerCase() === wanted || target.tableId === wanted) ?? null
+    within(scope).find((target) =>
+      [tableOf(target).name, target.tableId].some((own) => own.toLowerCase() === wanted),
+    ) ?? null
   );
 };
 

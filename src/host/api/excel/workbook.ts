@@ -2,15 +2,19 @@ import { activeCell, selectedAreas } from "../../engine/selection";
 import { refuse } from "../errors";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { Application, type ApplicationTarget } from "./application";
+import { BindingCollection } from "./bindings";
 import { Chart } from "./charts";
+import { CommentCollection } from "./comments";
 import { CustomXmlPartCollection } from "./customXml";
 import { DocumentProperties } from "./documentProperties";
+import { Functions } from "./functions";
 import { NamedItemCollection } from "./names";
 import { NoteCollection } from "./notes";
 import { WorkbookProtection } from "./protection";
 import { Range } from "./range";
 import { RangeAreas } from "./rangeAreas";
 import { SettingCollection } from "./settings";
+import { StyleCollection } from "./styles";
 import { TableCollection } from "./tableCollections";
 import { WorksheetCollection } from "./worksheet";
 
@@ -36,13 +40,17 @@ export const Workbook: ProxyClass<Excel.Workbook, WorkbookTarget> = proxyClass<E
       readOnly: { get: () => false },
     },
     objects: {
+      bindings: { of: () => BindingCollection, at: (target) => target },
+      comments: { of: () => CommentCollection, at: all },
       application: { of: () => Application, at: (target) => target },
       customXmlParts: { of: () => CustomXmlPartCollection, at: ({ book }) => ({ book, namespace: null }) },
+      functions: { of: () => Functions, at: ({ book }) => book },
       names: { of: () => NamedItemCollection, at: all },
       notes: { of: () => NoteCollection, at: all },
       protection: { of: () => WorkbookProtection, at: ({ book }) => book },
       properties: { of: () => DocumentProperties, at: ({ book }) => book },
-      settings: { of: () => SettingCollection, at: ({ book }) => book },
+      settings: { of: () => SettingCollection, at: (target) => target },
+      styles: { of: () => StyleCollection, at: ({ book }) => book },
       tables: { of: () => TableCollection, at: all },
       worksheets: { of: () => WorksheetCollection, at: ({ book }) => book },
     },

@@ -10,8 +10,10 @@ import { splitAreas } from "../../engine/addresses";
 import type { Area } from "../../engine/area";
 import type { Book } from "../../engine/book";
 import { setColumnWidth, standardHeight, standardWidth } from "../../engine/layout";
+import { showLevels } from "../../engine/outline";
 import { resolveArea, wholeSheet } from "../../engine/references";
 import { activate, activeSheetId } from "../../engine/selection";
+import { markSheet, type SheetMarks, sheetMarks } from "../../engine/sheetMarks";
 import {
   addSheet,
   copySheet,
@@ -29,11 +31,12 @@ import {
 import { hexColour } from "../../engine/styles";
 import { usedPart } from "../../engine/usedRange";
 import { refuse } from "../errors";
-import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
+import { type ProxyClass, proxyClass, type Scalar } from "../proxies/proxyClass";
 import { oneOf, onSheet, text, wholeNumber } from "./arguments";
 import { AutoFilter } from "./autoFilter";
 import { ChartCollection } from "./charts";
 import { namedColour } from "./colours";
+import { CommentCollection } from "./comments";
 import { WorksheetCustomPropertyCollection } from "./customProperties";
 import { WorksheetFreezePanes } from "./freezePanes";
 import { NamedItemCollection } from "./names";
@@ -79,6 +82,12 @@ function rangeOn(sheet: Sheet, address: unknown): Area {
   return found.sheetId === sheet.id ? found : refuse("InvalidArgument", "The range is on another worksheet.");
 }
 
+/** What a view shows unless the sheet says that it hides it. */
+const shown = (hides: keyof SheetMarks): Scalar<Sheet, boolean> => ({
+  get: (sheet) => sheetMarks(sheet)[hides] !== true,
+  set: (sheet, isShown) => markSheet(sheet, { [hides]: !isShown }),
+});
+
 export const Worksheet: ProxyClass<Excel.Worksheet, Sheet> = proxyClass<Excel.Worksheet, Sheet>("Worksheet", {
   scalars: {
     id: { get: ({ id }) => id },
@@ -100,6 +109,16 @@ export const Worksheet: ProxyClass<Excel.Worksheet, Sheet> = proxyClass<Excel.Wo
         });
       },
     },
+    enableCalculation: {
+      get: () => true,
+      set: (_sheet, enabled) => {
+        if (!enabled) refuse("NotImplemented", "The embedded host always calculates (Worksheet.enableCalculation).");
+      },
+    },
+    showDataTypeIcons: shown("hidesDataTypeIcons"),
+    showHeadings: shown("hidesHeadings"),
+    // The number the sheet has in the file we write.
+    tabId: { get: (sheet) => positionOf(sheet) + 1 },
     showGridlines: {
       get: ({ book, id }) => book.worksheet(id).getConfig().showGridlines !== BooleanNumber.FALSE,
       set: ({ book, id }, show) => {
@@ -155,6 +174,7 @@ export const Worksheet: ProxyClass<Excel.Worksheet, Sheet> = proxyClass<Excel.Wo
   objects: {
     autoFilter: { of: () => AutoFilter, at: (sheet) => sheet },
     charts: { of: () => ChartCollection, at: (sheet) => sheet },
+    comments: { of: () => CommentCollection, at: ({ book, id }) => ({ book, sheetId: id }) },
     customProperties: { of: () => WorksheetCustomPropertyCollection, at: (sheet) => sheet },
     freezePanes: { of: () => WorksheetFreezePanes, at: (sheet) => sheet },
     horizontalPageBreaks: { of: () => PageBreakCollection, at: (sheet) => ({ sheet, between: "rows" }) },
@@ -240,6 +260,12 @@ export const Worksheet: ProxyClass<Excel.Worksheet, Sheet> = proxyClass<Excel.Wo
       reads: true,
       at: (sheet, valuesOnly) => usedPart(sheet.book, sheet.id, wholeSheet(sheet), valuesOnly ?? false),
     },
+    showOutlineLevels(sheet, rowLevels, columnLevels) {
+      // 0 leaves rows or columns as they are (Worksheet.showOutlineLevels in the reference).
+      const [rows, columns] = [wholeNumber(rowLevels, "The levels", 0), wholeNumber(columnLevels, "The levels", 0)];
+      if (rows > 0) showLevels(sheet, "row", rows);
+      if (columns > 0) showLevels(sheet, "column", columns);
+    },
     replaceAll: {
       answer: (sheet, what, replacement, criteria) => replaceIn(wholeSheet(sheet), what, replacement, criteria),
     },
@@ -257,6 +283,7 @@ export const Worksheet: ProxyClass<Excel.Worksheet, Sheet> = proxyClass<Excel.Wo
     onRowSorted: sheetEvent("rowSorted", ({ id }) => id),
     onProtectionChanged: ({ book, id }, tell) => protectionChanged(book, id, tell),
     onSelectionChanged: sheetEvent("selectionChanged", ({ id }) => id),
+    onSingleClicked: sheetEvent("singleClicked", ({ id }) => id),
     onVisibilityChanged: sheetEvent("visibilityChanged", ({ id }) => id),
   },
 });
@@ -308,6 +335,7 @@ export const WorksheetCollection: ProxyClass<Excel.WorksheetCollection, Book> = 
     onRowSorted: sheetEvent("rowSorted", null),
     onProtectionChanged: (book, tell) => protectionChanged(book, null, tell),
     onSelectionChanged: sheetEvent("selectionChanged", null),
+    onSingleClicked: sheetEvent("singleClicked", null),
     onVisibilityChanged: sheetEvent("visibilityChanged", null),
   },
 });

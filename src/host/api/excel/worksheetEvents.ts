@@ -20,6 +20,7 @@ type EventName =
   | "rowHiddenChanged"
   | "rowSorted"
   | "selectionChanged"
+  | "singleClicked"
   | "visibilityChanged";
 
 /** What tells of who acted: in one program every change is local (Excel.EventSource). */
@@ -39,6 +40,7 @@ function changedArguments(book: Book, change: Change): object | null {
       changeType: "RangeEdited",
       worksheetId: sheetId,
       address: rectangleAddress(rectangle),
+      changeDirectionState: {},
       ...origin(book),
       ...(before && after
         ? {
@@ -52,20 +54,31 @@ function changedArguments(book: Book, change: Change): object | null {
         : {}),
     };
   }
-  if (change.kind in lineChanges && "rectangle" in change) {
+  if (change.kind in shiftChanges && "rectangle" in change) {
+    const shift = "shift" in change ? change.shift : shiftChanges[change.kind as "RowInserted"];
     return {
       type: "WorksheetChanged",
       changeType: change.kind,
       worksheetId: change.sheetId,
       address: rectangleAddress(change.rectangle),
+      changeDirectionState: change.kind.endsWith("Inserted")
+        ? { insertShiftDirection: shift }
+        : { deleteShiftDirection: shift },
       ...origin(book),
     };
   }
   return null;
 }
 
-/** Changes of rows and columns, which are told by their kind. */
-const lineChanges = { RowInserted: 1, RowDeleted: 1, ColumnInserted: 1, ColumnDeleted: 1 } as const;
+/** Cells that came or went, and which way whole rows and columns push those behind them. */
+const shiftChanges = {
+  RowInserted: "Down",
+  RowDeleted: "Up",
+  ColumnInserted: "Right",
+  ColumnDeleted: "Left",
+  CellInserted: "",
+  CellDeleted: "",
+} as const;
 
 const sortedArguments = (change: Change, kind: "rowsSorted" | "columnsSorted", type: string): object | null =>
   change.kind === kind
@@ -96,12 +109,15 @@ const tellers: Record<EventName, (book: Book, change: Change) => object | null> 
         }
       : null,
   formulaChanged: (book, change) =>
-    change.kind === "cells" && change.formulas
+    change.kind === "cells" && change.formulas.length > 0
       ? {
           type: "WorksheetFormulaChanged",
           worksheetId: change.sheetId,
           source: "Local",
-          formulaDetails: [{ cellAddress: rectangleAddress(change.rectangle), previousFormula: "" }],
+          formulaDetails: change.formulas.map(({ address, before }) => ({
+            cellAddress: address,
+            previousFormula: before,
+          })),
           address: addressOf({ book, sheetId: change.sheetId, ...change.rectangle }),
         }
       : null,
@@ -139,6 +155,16 @@ const tellers: Record<EventName, (book: Book, change: Change) => object | null> 
   selectionChanged: (book, change) =>
     change.kind === "selection"
       ? { type: "WorksheetSelectionChanged", worksheetId: change.sheetId, address: selectionAddress(book) }
+      : null,
+  singleClicked: (_book, change) =>
+    change.kind === "clicked"
+      ? {
+          type: "WorksheetSingleClicked",
+          worksheetId: change.sheetId,
+          address: change.address,
+          offsetX: change.offset.x,
+          offsetY: change.offset.y,
+        }
       : null,
   visibilityChanged: (book, change) =>
     change.kind === "sheetVisibility"

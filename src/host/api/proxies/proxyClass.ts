@@ -253,7 +253,8 @@ function method(members: AnyMembers, key: string, declaration: unknown) {
     const gives = declared as Gives<unknown, unknown[], unknown>;
     const first = gives.first;
     if (first) {
-      this.context.enqueue(location, () => this.$onTarget((target) => first(target, ...received())), { bytes });
+      const reads = gives.reads ?? false;
+      this.context.enqueue(location, () => this.$onTarget((target) => first(target, ...received())), { reads, bytes });
     }
     const object = gives.of().create(this.context, () => {
       const target = this.$find();

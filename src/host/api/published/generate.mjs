@@ -10,9 +10,9 @@ import ts from "typescript";
 const typings = createRequire(import.meta.url).resolve("@types/office-js/index.d.ts");
 const source = ts.createSourceFile("office.d.ts", readFileSync(typings, "utf8"), ts.ScriptTarget.Latest, true);
 
-/** Members every proxy has by itself; `Functions` wraps 400 worksheet functions and stands outside the subset. */
+/** Members every proxy has by itself. */
 const ownOfEveryProxy = new Set(["context", "isNullObject", "load", "toJSON", "set", "track", "untrack"]);
-const leftOut = new Set(["RequestContext", "Functions", "FunctionResult", "Session"]);
+const leftOut = new Set(["RequestContext", "Session"]);
 
 /** "ExcelApi 1.9" -> "1.9"; sets of one platform keep their name; preview members have none. */
 function requirementSet(node) {
