@@ -1,13 +1,23 @@
+import type { ReportColumn } from "../analyses/report";
 import type { PlannedRow } from "../store/planTable";
-import type { Priority } from "../store/priorityTable";
+import { coachsChoice, type Priority } from "../store/priorityTable";
+import { isSameName } from "../store/sameName";
+import { askedFor } from "./asked";
 import { attendanceWords } from "./attendance";
+import { type AskedStanding, sureAndMaybe } from "./demands";
+import { counted, listed } from "./listed";
 import { heading, type Page, type PagePart, paragraph, quiet, strong } from "./page";
 import type { QualityProfile, QualityStanding } from "./qualityProfile";
 import type { ReviewedChange } from "./review";
+import type { WeakerSide } from "./weakerSides";
 
 export type AthleteFacts = {
   readonly profile: QualityProfile;
+  /** The athlete's qualities as the role asks for them (`askedOf`). */
+  readonly asked: readonly AskedStanding[];
   readonly priorities: readonly Pick<Priority, "rank" | "quality" | "why">[];
+  /** The athlete's own weaker sides. */
+  readonly sides: readonly WeakerSide[];
   /** What became of the athlete's tests over the last block; empty before the first retest. */
   readonly changes: readonly ReviewedChange[];
   /** The coming block. */
@@ -18,18 +28,19 @@ export type AthleteFacts = {
 };
 
 /** One page about one athlete, for the athlete: the picture first, then plain words. Nobody else's results are on it. */
-export function athletePage({ profile, priorities, changes, plan, isMinor, date }: AthleteFacts): Page {
-  const { athlete, role, qualities } = profile;
-  const tested = qualities.filter(({ z }) => z !== null);
+export function athletePage(facts: AthleteFacts): Page {
+  const { profile, asked, priorities, changes, plan, isMinor, date } = facts;
+  const { athlete, role, comparedWith } = profile;
+  const tested = asked.filter(({ z }) => z !== null);
   const strengths = tested.filter(({ judgement }) => judgement === "strength").map(({ quality }) => quality);
-  const untested = qualities.filter(({ z }) => z === null).map(({ quality }) => quality);
+  const untested = asked.filter(({ z }) => z === null).map(({ quality }) => quality);
   return {
     sheet: athlete,
     title: athlete,
     subtitle: [role, `Tests up to ${date}`].filter((word) => word !== null).join(" · "),
     parts: [
       heading("Where you stand"),
-      ...(tested.length > 0 ? standing(tested) : [paragraph("There are no tests to compare yet.")]),
+      ...(tested.length > 0 ? standing(tested, role, comparedWith) : [paragraph("There are no tests to compare yet.")]),
       strong(
         strengths.length > 0
           ? `Your strengths: ${listed(strengths)}.`
@@ -38,9 +49,9 @@ export function athletePage({ profile, priorities, changes, plan, isMinor, date 
       ...(untested.length > 0 ? [quiet(`Not tested: ${listed(untested)}.`)] : []),
       heading("What to work on"),
       ...(priorities.length > 0
-        ? priorities.map(({ rank, quality, why }) => paragraph(`${rank}. ${quality}. ${why}`))
+        ? priorities.map((priority) => paragraph(priorityWords(priority, facts)))
         : [paragraph("Nothing can be said before you have been tested.")]),
-      ...(changes.length > 0 ? [heading("Since the last tests"), ...whatChanged(changes)] : latestResults(tested)),
+      ...(changes.length > 0 ? [heading("Since the last tests"), ...whatChanged(changes)] : latestResults(profile)),
       ...(plan.length > 0 ? [heading("What is next"), paragraph(nextWords(plan))] : []),
       ...cautions(isMinor).map(quiet),
     ],
@@ -56,35 +67,93 @@ const standingWords: Readonly<Record<QualityStanding["judgement"], string>> = {
 };
 
 /** Points are ten times the z score, as a T score without its 50: an athlete reads a sign more easily than a middle. */
-const standing = (tested: readonly QualityStanding[]): PagePart[] => [
-  {
-    kind: "table",
-    columns: [
-      { key: "quality", heading: "Quality", meaning: "A physical quality." },
-      {
-        key: "points",
-        heading: "Points",
-        meaning: "From the squad's middle: 10 points are one standard deviation; above 0 is better.",
-        format: "+0;-0;0",
-      },
-      { key: "words", heading: "In words", meaning: "What the points mean, the noise of the tests considered." },
-    ],
-    rows: tested.map(({ quality, z, judgement }) => [quality, Math.round(10 * z!), standingWords[judgement]]),
-    toFillIn: false,
-  },
-  {
-    kind: "picture",
-    place: "beside",
-    chart: {
-      kind: "bar",
-      title: "You, against the squad's middle (0)",
-      categories: "quality",
-      series: [{ column: "points", name: "You", tone: "strong" }],
-      valueAxisTitle: "Points: right of 0 is better",
+const pointsOf = (z: number): number => Math.round(10 * z);
+
+const quietNumber = (key: string, name: string): ReportColumn => ({
+  ...{ key, heading: name, meaning: "For the picture.", format: "0", quiet: true },
+});
+
+function standing(
+  tested: readonly AskedStanding[],
+  role: string | null,
+  { name, athletes }: QualityProfile["comparedWith"],
+): PagePart[] {
+  const isNoiseKnown = tested.some(({ limits }) => limits !== null);
+  return [
+    {
+      kind: "table",
+      columns: [
+        { key: "quality", heading: "Quality", meaning: "A physical quality." },
+        { key: "asked", heading: "Asked for", meaning: "How much it counts for the role; 1 as any other." },
+        {
+          key: "points",
+          heading: "Points",
+          meaning: "From the middle: 10 points are one standard deviation; above 0 is better. ± what noise may add.",
+        },
+        { key: "words", heading: "In words", meaning: "What the points mean, the noise of the tests considered." },
+        quietNumber("maybeBelow", "May be, below"),
+        quietNumber("maybeAbove", "May be, above"),
+        quietNumber("sure", "For certain"),
+      ],
+      rows: tested.map(({ quality, weight, z, limits, judgement }) => {
+        const { sure, maybeBelow, maybeAbove } = sureAndMaybe(z!, limits);
+        const give = limits === null ? " ± ?" : ` ± ${Math.max(pointsOf((limits.high - limits.low) / 2), 1)}`;
+        return [
+          ...[quality, askedFor(weight), `${signed(pointsOf(z!))}${give}`, standingWords[judgement]],
+          ...[maybeBelow, maybeAbove, sure].map((end) => Math.round(100 * end) / 10),
+        ];
+      }),
+      toFillIn: false,
     },
-  },
-  quiet("0 is the middle of the squad. Two in three athletes lie between −10 and +10 points."),
-];
+    {
+      kind: "picture",
+      place: "beside",
+      isLayered: true,
+      chart: {
+        kind: "bar",
+        title: "You, against the middle (0)",
+        categories: "quality",
+        series: [
+          { column: "maybeBelow", name: "May be, below", tone: "soft" },
+          { column: "maybeAbove", name: "May be, above", tone: "soft" },
+          { column: "sure", name: "For certain", tone: "strong" },
+        ],
+        valueAxisTitle: "Points from the middle: right is better",
+      },
+    },
+    quiet(
+      `Asked for: how much it counts ${role === null ? "for you" : `for your role (${role.toLowerCase()})`}; 1 is as any other. ` +
+        `0 is the middle of ${name} (${athletes} tested); two in three lie between −10 and +10. ` +
+        (isNoiseKnown
+          ? "Dark bar: that far for certain. Light bar: as far as the noise of the tests lets it be; “?” where that is not known."
+          : "How noisy the tests are is not known yet, so the bars are light: nothing is for certain."),
+    ),
+  ];
+}
+
+const signed = (points: number): string => (points < 0 ? `−${-points}` : points > 0 ? `+${points}` : "0");
+
+/** A priority as the athlete is told it; what the coach has chosen keeps the coach's words. */
+function priorityWords(
+  { rank, quality, why }: AthleteFacts["priorities"][number],
+  { profile, asked, sides }: AthleteFacts,
+): string {
+  if (why.startsWith(coachsChoice)) return `${rank}. ${quality}. ${why}${/[.!?]$/.test(why) ? "" : "."}`;
+  const own = asked.find((one) => isSameName(one.quality, quality));
+  const side = sides.find((one) => one.quality !== null && isSameName(one.quality, quality));
+  const points = own?.z === null || own === undefined ? null : pointsOf(own.z);
+  const place =
+    points === null
+      ? ""
+      : points < 0
+        ? `You are ${-points} points below the middle of ${profile.comparedWith.name}.`
+        : "You are at the middle or above it: build on it.";
+  const counts = own && own.weight > 1 ? `It counts more than others${roleWords(profile.role)}.` : "";
+  const told = [place, counts, side?.why ?? ""].filter((words) => words !== "");
+  return `${rank}. ${quality}. ${told.join(" ")}`.trim();
+}
+
+const roleWords = (role: string | null): string => (role === null ? "" : ` for your role (${role.toLowerCase()})`);
 
 function whatChanged(changes: readonly ReviewedChange[]): PagePart[] {
   const attendance = changes.find((change) => change.attendance !== null)?.attendance ?? null;
@@ -121,11 +190,11 @@ function whatChanged(changes: readonly ReviewedChange[]): PagePart[] {
         title: "Change, in sizes of the test's noise",
         categories: "series",
         series: [{ column: "overNoise", name: "Change", tone: "strong" }],
-        valueAxisTitle: "Right of +1: better for real",
+        valueAxisTitle: "Change ÷ noise: right is better",
       },
     },
     quiet(
-      `Change in sizes of the test's noise: between −1 and +1 nobody can tell it from chance.${
+      `Bars: the change over the noise of the test. It is called real where it is the larger of the two.${
         attendance === null ? "" : ` You were there for ${attendanceWords(attendance)}.`
       }`,
     ),
@@ -142,8 +211,8 @@ function realWords(overNoise: number | null): string {
 }
 
 /** Before the first retest: the results themselves. */
-const latestResults = (tested: readonly QualityStanding[]): PagePart[] =>
-  tested.length === 0
+const latestResults = ({ qualities }: QualityProfile): PagePart[] =>
+  qualities.every(({ z }) => z === null)
     ? []
     : [
         heading("Your results"),
@@ -154,7 +223,7 @@ const latestResults = (tested: readonly QualityStanding[]): PagePart[] =>
             { key: "score", heading: "Result", meaning: "Score of the latest test day.", format: "General" },
             { key: "unit", heading: "Unit", meaning: "Unit of the result." },
           ],
-          rows: tested.flatMap(({ tests }) =>
+          rows: qualities.flatMap(({ tests }) =>
             tests.map(({ series, score, unit }) => [series, shortened(score), unit ?? ""]),
           ),
           toFillIn: false,
@@ -169,12 +238,7 @@ function nextWords(plan: readonly PlannedRow[]): string {
   return `From ${first!.begins}: ${counted(weeks, "week")} with ${counted(sessions, "session")} a week. ${listed(exercises)}.`;
 }
 
-const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
-
 const cautions = (isMinor: boolean): string[] => [
-  "Test results vary by themselves from day to day; one result decides nothing. Pain or injury: speak to your physiotherapist or doctor first.",
+  "Test results vary by themselves from day to day; one result decides nothing. Pain, or back from an injury: speak to your physiotherapist or doctor before you train or test.",
   ...(isMinor ? ["Under 18: heavy lifting and maximal tests only under qualified supervision."] : []),
 ];
-
-const listed = (words: readonly string[]): string =>
-  words.length <= 1 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;

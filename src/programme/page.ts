@@ -17,7 +17,13 @@ export type PagePart =
    * A picture of the table that stands before it: above it over the whole width, or beside it on the right, for small
    * tables.
    */
-  | { readonly kind: "picture"; readonly chart: ReportChart; readonly place: "above" | "beside" };
+  | {
+      readonly kind: "picture";
+      readonly chart: ReportChart;
+      readonly place: "above" | "beside";
+      /** Its bars lie over each other, the last in front: numbers at them, or a legend, would say nothing. */
+      readonly isLayered?: true;
+    };
 
 export type PageTable = {
   readonly kind: "table";

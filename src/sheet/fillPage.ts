@@ -17,7 +17,7 @@ export const pageCells = ({ blocks }: LaidPage): PageCell[] =>
 
 function cellsOf(block: LaidBlock): PageCell[] {
   if (block.kind === "line") return block.text === "" ? [] : [[block.row, 0, block.text]];
-  if (block.kind === "picture") return [];
+  if (block.kind === "picture") return block.caption === null ? [] : [[block.row - 1, block.start, block.caption]];
   const { row, table, columns } = block;
   return columns.flatMap(({ column, start }, index): PageCell[] => [
     [row, start, column.heading],
@@ -142,29 +142,51 @@ function rule(border: Excel.RangeBorder, weight: "Thin" | "Medium", color: strin
   border.color = color;
 }
 
-/** A picture that can be read without its colours: numbers at the bars, dark edges, and a dashed line for the softer one. */
+/**
+ * A picture that can be read without its colours: numbers at the bars, dark edges, and a dashed line for the softer one.
+ * Beside its table each bar stands in its row, so that names and an axis would say again what the table says.
+ */
 function drawPicture(sheet: Excel.Worksheet, picture: Picture, number: number, lastColumn: number): void {
-  const { chart, row, rowCount, start, dataRow, dataCount, columnOf } = picture;
+  const { chart, isLayered, caption, row, rowCount, start, dataRow, dataCount, columnOf } = picture;
   const cells = (key: string) => sheet.getRangeByIndexes(dataRow, columnOf[key]!, Math.max(dataCount, 1), 1);
   const name = `Picture ${number}`;
   const corner = sheet.getRangeByIndexes(row, start, 1, 1);
   addChart(sheet, chart, name, cells, corner, dataCount);
   const drawn = sheet.charts.getItem(name);
   drawn.setPosition(corner, sheet.getRangeByIndexes(row + rowCount - 1, lastColumn, 1, 1));
-  // Beside its table there is no room for a title, and the heading above says the same.
-  if (start > 0) drawn.title.visible = false;
   drawn.title.format.font.size = 11;
+  if (caption !== null) {
+    dressCaption(sheet.getRangeByIndexes(row - 1, start, 1, lastColumn - start + 1));
+    drawn.format.border.lineStyle = "None";
+    drawn.title.visible = false;
+    drawn.legend.visible = false;
+    drawn.axes.valueAxis.visible = false;
+    drawn.axes.valueAxis.title.visible = false;
+    drawn.axes.valueAxis.majorGridlines.visible = false;
+    drawn.axes.categoryAxis.tickLabelPosition = "None";
+  }
   chart.series.forEach(({ tone }, index) => {
     const series = drawn.series.getItemAt(index);
     if (chart.kind === "bar") {
       series.format.line.color = look.ink;
       series.format.line.weight = 0.75;
+      if (caption !== null || isLayered) return;
       series.hasDataLabels = true;
       series.dataLabels.format.font.color = look.ink;
+      series.dataLabels.format.font.size = tableSize - 1;
     } else {
       series.format.line.color = tone === "strong" ? look.ink : look.quietInk;
       series.format.line.lineStyle = tone === "strong" ? "Continuous" : "Dash";
       series.format.line.weight = tone === "strong" ? 2 : 1.25;
     }
   });
+}
+
+function dressCaption(cells: Excel.Range): void {
+  cells.merge();
+  cells.format.wrapText = true;
+  cells.format.horizontalAlignment = "Center";
+  cells.format.verticalAlignment = "Bottom";
+  cells.format.font.size = sizeOf("quiet");
+  cells.format.font.color = look.quietInk;
 }

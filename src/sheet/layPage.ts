@@ -30,6 +30,9 @@ export type LaidBlock =
       readonly row: number;
       readonly rowCount: number;
       readonly chart: ReportChart;
+      readonly isLayered: boolean;
+      /** Beside its table a picture has a bar in each of its rows, and this above them, in the row of the headings. */
+      readonly caption: string | null;
       /** Column it begins in; it ends with the page. */
       readonly start: number;
       /** Row of the first data, and columns, of the table it shows. */
@@ -56,7 +59,7 @@ export const sizeOf = (tone: Tone): number => sizes[tone];
 export const tableSize = 10;
 
 /** Mean width of a letter, as a share of the size of the type: on the wide side, so that nothing is cut off. */
-const letterWidth = 0.5;
+const letterWidth = 0.48;
 const lineHeight = 1.35;
 
 const linesOf = (text: string, width: number, size: number): number => {
@@ -152,8 +155,9 @@ const pictureRow = 15;
 function layTable(table: PageTable, pictures: readonly Picture[], blocks: LaidBlock[], heights: number[]): void {
   const above = pictures.filter(({ place }) => place === "above");
   const [beside] = pictures.filter(({ place }) => place === "beside");
-  const columns = layColumns(table, beside ? besideFrom : gridColumns);
-  const rows = rowHeights(table, columns, beside ? besideRow : 0);
+  const besideFrom = columnBeside(table);
+  const columns = layColumns(table, beside ? besideFrom - 1 : gridColumns);
+  const rows = beside ? alike(rowHeights(table, columns, besideRow)) : rowHeights(table, columns, 0);
   const pictureRows = above.map(({ chart }) => rowsOfPicture(chart, table.rows.length));
   const tableRow = heights.length + pictureRows.reduce((sum, count) => sum + count + 1, 0);
   const ofTable = {
@@ -161,22 +165,43 @@ function layTable(table: PageTable, pictures: readonly Picture[], blocks: LaidBl
     dataCount: table.rows.length,
     columnOf: Object.fromEntries(columns.map(({ column, start }) => [column.key, start])),
   };
-  above.forEach(({ chart }, index) => {
+  above.forEach(({ chart, isLayered = false }, index) => {
     const rowCount = pictureRows[index]!;
-    blocks.push({ kind: "picture", row: heights.length, rowCount, start: 0, chart, ...ofTable });
+    blocks.push({
+      kind: "picture",
+      row: heights.length,
+      rowCount,
+      start: 0,
+      chart,
+      isLayered,
+      caption: null,
+      ...ofTable,
+    });
     for (let row = 0; row < rowCount; row++) heights.push(pictureRow);
     heights.push(6);
   });
   blocks.push({ kind: "table", row: tableRow, table, columns });
   if (beside) {
-    const { chart } = beside;
-    blocks.push({ kind: "picture", row: tableRow, rowCount: rows.length, start: besideFrom, chart, ...ofTable });
+    const { chart, isLayered = false } = beside;
+    const place = { row: tableRow + 1, rowCount: table.rows.length, start: besideFrom };
+    blocks.push({ kind: "picture", ...place, chart, isLayered, caption: chart.valueAxisTitle, ...ofTable });
   }
   heights.push(...rows);
 }
 
-/** Column from which a picture stands beside its table. */
-const besideFrom = 21;
+/** Columns from which a picture may stand beside its table, one apart. */
+const leastBeside = 20;
+const mostBeside = 27;
+
+/** Where the picture beside a table begins, so that the words of the table have the width they wish, within limits. */
+const columnBeside = (table: PageTable): number => {
+  const wished = wishes(table).reduce((sum, column) => sum + unitsOf(column.wished), 0);
+  return Math.min(Math.max(wished + 1, leastBeside), mostBeside);
+};
+
+/** Rows beside a picture are as high as the highest of them, so that each bar stands in its row; headings as they are. */
+const alike = ([headings, ...rows]: readonly number[]): number[] => [headings!, ...rows.map(() => Math.max(...rows))];
+
 /** In points: rows beside a picture are high enough for its bars. */
 const besideRow = 18;
 
@@ -211,19 +236,28 @@ const padding = 8;
 const rowsOfPicture = ({ kind }: ReportChart, count: number): number =>
   kind === "bar" ? Math.ceil(Math.min(Math.max(count, 3), 30) * 1.5) + 5 : 14;
 
-/** Shares a width, in columns of the grid, among the columns of a table; none is narrower than its longest word. */
-function layColumns({ columns, rows }: PageTable, width: number): LaidColumn[] {
+/** How wide each printed column must and would be, in letters: its longest word, and its longest cell. */
+function wishes({ columns, rows }: PageTable): { readonly least: number; readonly wished: number }[] {
   const printed = columns.filter(({ quiet }) => !quiet);
-  const letters = printed.map((column) => {
+  return printed.map((column) => {
     const at = columns.indexOf(column);
     const cells = rows.map((row) => shown(row[at] ?? null, column));
     const isEmpty = cells.every((cell) => cell === "");
-    const longestWord = Math.max(...[column.heading, ...cells].flatMap((text) => text.split(/\s+/)).map(lengthOf));
+    const longestWord = Math.max(...[column.heading, ...cells].flatMap((text) => text.split(/[ \n]+/)).map(lengthOf));
     const longest = Math.max(column.heading.length / 2, ...cells.map(lengthOf), isEmpty ? pencilLetters : 0);
     return { least: longestWord, wished: Math.max(longestWord, Math.min(longest, 60)) };
   });
-  const unitsOf = (count: number): number =>
-    Math.max(1, Math.ceil((count * tableSize * letterWidth + padding) / gridColumnWidth));
+}
+
+/** Columns of the grid that so many letters take. */
+const unitsOf = (letters: number): number =>
+  Math.max(1, Math.ceil((letters * tableSize * letterWidth + padding) / gridColumnWidth));
+
+/** Shares a width, in columns of the grid, among the columns of a table; none is narrower than its longest word. */
+function layColumns(table: PageTable, width: number): LaidColumn[] {
+  const { columns } = table;
+  const printed = columns.filter(({ quiet }) => !quiet);
+  const letters = wishes(table);
   const spans = letters.map(({ least }) => unitsOf(least));
   const total = () => spans.reduce((sum, span) => sum + span, 0);
   // Where the words alone are too wide, the widest give way.
@@ -243,7 +277,8 @@ function layColumns({ columns, rows }: PageTable, width: number): LaidColumn[] {
   });
 }
 
-const lengthOf = (text: string): number => text.length;
+/** In letters; a square is twice as wide as one. */
+const lengthOf = (text: string): number => text.length + text.replace(/[^■]/g, "").length;
 
 function shown(value: ReportValue, { format }: ReportColumn): string {
   if (value === null) return "";

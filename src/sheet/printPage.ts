@@ -7,7 +7,7 @@ const margin = 40;
 const footerMargin = 20;
 const heights = { a4: 842, letter: 792 } as const;
 /** A page a little too long is made smaller rather than spread over two; this much, and its type is still read well. */
-const smallestScale = 0.8;
+const smallestScale = 0.75;
 
 /** Prints a page upright, one page wide; on one page where it nearly fits, else on as many as it takes. */
 export function printPage(
@@ -29,9 +29,9 @@ export function printPage(
   const long = rows.reduce((sum, height) => sum + height, 0);
   const room = heights[paper] - 2 * margin - footerMargin / 2;
   page.setPrintArea(sheet.getRangeByIndexes(0, 0, rows.length, widths.length));
-  page.zoom =
-    long <= room / smallestScale ? { horizontalFitToPages: 1, verticalFitToPages: 1 } : { horizontalFitToPages: 1 };
+  const isOnePage = long <= room / smallestScale;
+  page.zoom = isOnePage ? { horizontalFitToPages: 1, verticalFitToPages: 1 } : { horizontalFitToPages: 1 };
   // "&" begins a code in a footer, which holds 255 characters.
   page.headersFooters.defaultForAllPages.leftFooter = title.slice(0, 120).replace(/&/g, "&&");
-  page.headersFooters.defaultForAllPages.rightFooter = "&P / &N";
+  if (!isOnePage) page.headersFooters.defaultForAllPages.rightFooter = "&P / &N";
 }

@@ -121,6 +121,9 @@ export function readPriorities(cells: TableCells): {
   return { priorities: rows.map(({ row }) => row), remarks };
 }
 
+/** The reason of a priority that the coach has chosen begins so. */
+export const coachsChoice = "The coach's choice";
+
 /** What is to be worked on in the end: as proposed, unless the coach has decided otherwise. */
 export function decided(
   rows: readonly PriorityRow[],
@@ -129,6 +132,6 @@ export function decided(
     const { athlete, rank, quality, why, choice, reason } = row;
     if (choice === null) return [{ athlete, rank, quality, why: why ?? "" }];
     if (isSetAside(row)) return [];
-    return [{ athlete, rank, quality: choice, why: `The coach's choice${reason === null ? "." : `: ${reason}`}` }];
+    return [{ athlete, rank, quality: choice, why: `${coachsChoice}${reason === null ? "." : `: ${reason}`}` }];
   });
 }

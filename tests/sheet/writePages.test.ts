@@ -39,7 +39,7 @@ const page = (athlete: string, points: number, said: Partial<Page> = {}): Page =
         title: "You",
         categories: "quality",
         series: [{ column: "drawn", name: "You", tone: "strong" }],
-        valueAxisTitle: "Points",
+        valueAxisTitle: "Right is better",
       },
     },
     paragraph(long),
@@ -70,7 +70,7 @@ describe("writePages(pages)", () => {
     const cells = (await valuesAt("Ane Berg", "A1:G12")).map((row) => row.filter((cell) => cell !== ""));
     expect(cells.filter((row) => row.length > 0)).toEqual([
       ...[["Ane Berg"], ["Back"], ["Where you stand"]],
-      ["Quality", "Points", "Drawn"],
+      ["Quality", "Points", "Right is better", "Drawn"],
       ...[["Speed", -7, 1.5], ["=Strength", 3], [long], ["5"]],
     ]);
   });

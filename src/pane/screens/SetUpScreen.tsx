@@ -19,7 +19,9 @@ import type { Screen } from "../screen";
 import { useDeed } from "../useDeed";
 import { useSource } from "../useSource";
 import { words } from "../words";
+import { demandWords } from "../words/demands";
 import { useWorkbook } from "../workbook";
+import { DemandGaps, demandsOfSport, noSport, SetUpDemands, SportChoice } from "./SetUpDemands";
 
 type BasicTable = "squad" | "battery" | "weights" | "results";
 
@@ -45,6 +47,7 @@ export default function SetUpScreen({ go }: { readonly go: (screen: Screen) => v
       )}
       {state === "read" && present.size > 0 && <Standing />}
       {remarks.length > 0 && <StoreRemarks remarks={remarks} />}
+      {state === "read" && present.has("battery") && present.has("weights") && <SetUpDemands />}
       {state === "read" && missing.length > 0 && <Missing ids={missing} />}
       {state === "read" && missing.length === 0 && (
         <button type="button" className="button primary" onClick={() => go({ kind: "testDay" })}>
@@ -87,21 +90,25 @@ function Standing() {
 function Missing({ ids }: { readonly ids: readonly BasicTable[] }) {
   const { background } = useWorkbook();
   const [chosen, choose] = useState<ReadonlySet<string>>(new Set(readyBatteries.map(({ id }) => id)));
+  const [sport, chooseSport] = useState<string>(noSport);
   const making = useDeed<SetUp>();
   const found = useSquadInSelection();
   const wantsSquad = ids.includes("squad");
   const wantsBattery = ids.includes("battery");
 
+  const wantsWeights = ids.includes("weights");
+  const squad = wantsSquad ? found.squad : background.squad;
+  const battery = wantsBattery ? testsOf(chosen) : background.battery;
+  const demands = demandsOfSport(sport, { ...background, squad, battery });
+
   const make = () => {
-    const squad = wantsSquad ? found.squad : background.squad;
-    const battery = wantsBattery ? testsOf(chosen) : background.battery;
     const roles = [...new Set(squad.flatMap(({ role }) => (role === null ? [] : [role])))];
-    const weights = defaultWeights(roles, qualitiesOf(battery));
+    const weights = demands?.weights ?? defaultWeights(roles, qualitiesOf(battery));
     void making.run(() =>
       setUp({
         ...(wantsSquad ? { squad } : {}),
         ...(wantsBattery ? { battery } : {}),
-        ...(ids.includes("weights") ? { weights } : {}),
+        ...(wantsWeights ? { weights } : {}),
       }),
     );
   };
@@ -136,6 +143,13 @@ function Missing({ ids }: { readonly ids: readonly BasicTable[] }) {
               {name} <span className="quiet">{about}</span>
             </Tick>
           ))}
+        </section>
+      )}
+      {wantsWeights && (
+        <section className="card" aria-labelledby="sport-title">
+          <h2 id="sport-title">{demandWords.title}</h2>
+          <SportChoice sport={sport} onChange={chooseSport} />
+          {demands && <DemandGaps demands={demands} />}
         </section>
       )}
       {making.error !== null && <HostTrouble error={making.error} again={make} />}

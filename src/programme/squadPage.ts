@@ -1,0 +1,242 @@
+import { groupBy } from "../analyses/groupBy";
+import type { ReportColumn } from "../analyses/report";
+import { valueOr } from "../engine/result";
+import { quantile } from "../engine/standing/quantile";
+import type { PlannedRow } from "../store/planTable";
+import type { Priority } from "../store/priorityTable";
+import { askedFor } from "./asked";
+import type { Attendance } from "./attendance";
+import { type Away, daysMissed } from "./away";
+import type { SquadDemand } from "./demands";
+import { counted, listed, listedUpTo } from "./listed";
+import { heading, type Page, type PagePart, paragraph, quiet, strong } from "./page";
+import type { ReviewedChange } from "./review";
+
+export type SquadFacts = {
+  /** "Squad", or the name of a group of it. */
+  readonly name: string;
+  readonly athletes: number;
+  /** Whom the athletes are compared with ("the squad"), each once. */
+  readonly comparedWith: readonly string[];
+  /** As `squadDemands` has them: what counts most first. */
+  readonly demands: readonly SquadDemand[];
+  readonly changes: readonly ReviewedChange[];
+  /** Of everybody in the diary, over the block that was reviewed. */
+  readonly attendance: readonly (Attendance & { readonly athlete: string })[];
+  readonly away: Away;
+  /** Athletes who were not at the latest tests. */
+  readonly untested: readonly string[];
+  readonly priorities: readonly Pick<Priority, "athlete" | "rank" | "quality">[];
+  /** The coming block. */
+  readonly plan: readonly PlannedRow[];
+  /** Last ISO day of the tests. */
+  readonly date: string;
+};
+
+/**
+ * One page about the squad, for the head coach: pictures first, then plain words. Who is away is said, never why: the
+ * reasons are for those who treat the athlete to tell.
+ */
+export function squadPage(facts: SquadFacts): Page {
+  const { name, athletes, date } = facts;
+  return {
+    sheet: `${name} overview`,
+    title: name,
+    subtitle: `${counted(athletes, "athlete")} · Tests up to ${date}`,
+    parts: [
+      heading("What the game asks for, and who stands out"),
+      ...standing(facts),
+      heading("Who has changed for real"),
+      ...whoChanged(facts),
+      heading("Who was there"),
+      paragraph(attendanceSentence(facts)),
+      paragraph(awaySentence(facts)),
+      heading("What is next"),
+      paragraph(nextSentence(facts)),
+      quiet(
+        "For the coaching staff: personal data. Test results vary from day to day; who plays is not decided by them. Pain, injury and return from it: ask those who treat the athlete. Maximal tests of under-18s only under qualified supervision.",
+      ),
+    ],
+  };
+}
+
+/** Counts to either side of zero, for the picture; none where there is nobody. */
+const drawn: readonly ReportColumn[] = [
+  { key: "left", heading: "To the left", meaning: "For the picture.", format: "0;0", quiet: true },
+  { key: "right", heading: "To the right", meaning: "For the picture.", format: "0", quiet: true },
+];
+
+const drawnCounts = (left: number, right: number): (number | null)[] => [
+  left === 0 ? null : -left,
+  right === 0 ? null : right,
+];
+
+/** So many names at most in one sentence. */
+const mostNames = 8;
+
+function standing({ demands, comparedWith }: SquadFacts): PagePart[] {
+  const tested = demands.filter((one) => one.tested > 0);
+  const untested = demands.filter((one) => one.tested === 0).map(({ quality }) => quality);
+  if (tested.length === 0) return [paragraph("There are no tests to compare yet.")];
+  const most = tested.filter(({ weight }) => weight === tested[0]!.weight);
+  // What is lacked where it counts: the weight times the share of athletes who stand below.
+  const needs = tested
+    .map((one) => ({ ...one, need: (one.weight * one.weak.length) / one.tested }))
+    .filter(({ need }) => need > 0)
+    .sort((a, b) => b.need - a.need);
+  return [
+    {
+      kind: "table",
+      columns: [
+        { key: "quality", heading: "Quality", meaning: "A physical quality." },
+        {
+          key: "asked",
+          heading: "Asked for",
+          meaning: "Mean of its weights over the athletes' roles; 1 as any other.",
+        },
+        { key: "tested", heading: "Tested", meaning: "Athletes with results.", format: "0" },
+        { key: "weak", heading: "Below", meaning: "Athletes below the rest by more than noise.", format: "0" },
+        { key: "strong", heading: "Above", meaning: "Athletes above the rest by more than noise.", format: "0" },
+        ...drawn,
+      ],
+      rows: tested.map(({ quality, weight, tested: count, weak, strong: above }) => [
+        ...[quality, askedFor(weight), count, weak.length, above.length, ...drawnCounts(weak.length, above.length)],
+      ]),
+      toFillIn: false,
+    },
+    {
+      kind: "picture",
+      place: "beside",
+      chart: {
+        kind: "bar",
+        title: "Athletes who stand out",
+        categories: "quality",
+        series: [
+          { column: "left", name: "Below", tone: "strong" },
+          { column: "right", name: "Above", tone: "soft" },
+        ],
+        valueAxisTitle: "Athletes below the rest (left) and above it (right)",
+      },
+    },
+    strong(
+      most.length === tested.length
+        ? "All qualities are asked for alike, as the weights stand."
+        : `Asked for most: ${listed(most.map(({ quality }) => quality))}.`,
+    ),
+    paragraph(
+      needs.length === 0
+        ? "In no quality does anybody stand below the rest by more than noise."
+        : needs
+            .slice(0, 3)
+            .map(
+              ({ quality, weak, tested: count }) =>
+                `${quality}: ${weak.length} of ${count} below the rest (${listedUpTo(weak, 4)}).`,
+            )
+            .join(" "),
+    ),
+    quiet(
+      `Each is compared with ${listed(comparedWith)}, so nobody is below because all are: these are the ones who stand out by more than the noise of the tests.${untested.length > 0 ? ` Asked for, but not tested: ${listed(untested)}.` : ""}`,
+    ),
+  ];
+}
+
+function whoChanged({ changes, untested }: SquadFacts): PagePart[] {
+  const missed = untested.length > 0 ? [quiet(`Not at the latest tests: ${listedUpTo(untested, mostNames)}.`)] : [];
+  if (changes.length === 0) return [paragraph("Nobody has been tested again yet."), ...missed];
+  const isBetter = ({ overNoise }: ReviewedChange) => overNoise !== null && overNoise > 1;
+  const isWorse = ({ overNoise }: ReviewedChange) => overNoise !== null && overNoise < -1;
+  const tests = [...groupBy(changes, ({ series }) => series)];
+  const sentence = (lead: string, own: readonly ReviewedChange[]): string => {
+    const athletes = [...groupBy(own, ({ athlete }) => athlete)].sort((a, b) => b[1].length - a[1].length);
+    const told = athletes.map(([athlete, ones]) => (ones.length > 1 ? `${athlete} (${ones.length} tests)` : athlete));
+    return athletes.length === 0 ? `${lead}: nobody.` : `${lead}: ${listedUpTo(told, mostNames)}.`;
+  };
+  return [
+    {
+      kind: "table",
+      columns: [
+        { key: "series", heading: "Test", meaning: "The test." },
+        { key: "again", heading: "Tested again", meaning: "Athletes with results before and after.", format: "0" },
+        { key: "worse", heading: "Worse", meaning: "Worse by more than noise.", format: "0" },
+        { key: "better", heading: "Better", meaning: "Better by more than noise.", format: "0" },
+        ...drawn,
+      ],
+      rows: tests.map(([series, own]) => {
+        const [worse, better] = [own.filter(isWorse).length, own.filter(isBetter).length];
+        return [series, own.length, worse, better, ...drawnCounts(worse, better)];
+      }),
+      toFillIn: false,
+    },
+    {
+      kind: "picture",
+      place: "beside",
+      chart: {
+        kind: "bar",
+        title: "Athletes who changed beyond noise",
+        categories: "series",
+        series: [
+          { column: "left", name: "Worse", tone: "strong" },
+          { column: "right", name: "Better", tone: "soft" },
+        ],
+        valueAxisTitle: "Athletes who are worse (left) and better (right)",
+      },
+    },
+    paragraph(
+      `${sentence("Better for real", changes.filter(isBetter))} ${sentence("Worse for real", changes.filter(isWorse))}`,
+    ),
+    quiet("By chance alone one change in twenty looks real; who is not named has changed too little to tell."),
+    ...missed,
+  ];
+}
+
+/** Shares of attendance below this are worth a word with the athlete. Common practice, no source. */
+const lowAttendance = 0.7;
+
+function attendanceSentence({ attendance }: SquadFacts): string {
+  const shares = attendance
+    .filter(({ held }) => held > 0)
+    .map(({ athlete, attended, held }) => ({ athlete, share: Math.min(attended / held, 1) }));
+  const middle = valueOr(
+    quantile(
+      shares.map(({ share }) => share),
+      0.5,
+    ),
+    null,
+  );
+  if (middle === null) return "There is no diary of sessions to tell it from.";
+  const percent = (share: number) => `${Math.round(100 * share)} %`;
+  const low = shares.filter(({ share }) => share < lowAttendance).sort((a, b) => a.share - b.share);
+  const told = low.map(({ athlete, share }) => `${athlete} (${percent(share)})`);
+  return `Half of the squad were at ${percent(middle)} of the sessions or more. ${
+    low.length === 0
+      ? `Nobody was below ${percent(lowAttendance)}.`
+      : `Below ${percent(lowAttendance)}: ${listedUpTo(told, mostNames)}.`
+  }`;
+}
+
+function awaySentence({ away: { away, returning }, attendance }: SquadFacts): string {
+  if (attendance.length === 0) return "";
+  const days = `the last ${daysMissed} days of training`;
+  const told = away.map(({ athlete, lastThere }) => `${athlete} (last there on ${lastThere})`);
+  const back = returning.map(({ athlete, since }) => `${athlete} (since ${since})`);
+  return [
+    away.length === 0 ? `Nobody has missed all of ${days}.` : `Away on all of ${days}: ${listedUpTo(told, mostNames)}.`,
+    ...(back.length > 0
+      ? [
+          `Back after ${daysMissed} days or more: ${listedUpTo(back, mostNames)}. How much they may do is for those who treat them to say.`,
+        ]
+      : []),
+  ].join(" ");
+}
+
+function nextSentence({ plan, priorities }: SquadFacts): string {
+  const first = priorities.filter(({ rank }) => rank === 1);
+  const byQuality = [...groupBy(first, ({ quality }) => quality)].sort((a, b) => b[1].length - a[1].length);
+  const worked = byQuality.slice(0, 4).map(([quality, own]) => `${quality} (${own.length})`);
+  const weeks = new Set(plan.map(({ week }) => week)).size;
+  const begins = plan.map((row) => row.begins).sort()[0];
+  return [
+    ...(begins === undefined ? ["No block is planned yet."] : [`A block of ${counted(weeks, "week")} from ${begins}.`]),
+    ...(worked.length > 0 ? [`First priority of most: ${listed(worked)}.`] : []),
+  ].join(" ");
+}
