@@ -2,6 +2,7 @@ import { areaAddress, placeOf, quotedSheet } from "../reading/address";
 import { type Mark, type Marks, markKey, marksSetting, noMarks, parseMarks } from "../store/marks";
 import type { Deed, Restoration } from "./deed";
 import { HostRefusal, trapHost } from "./hostRefusal";
+import { inPortions } from "./longWork";
 import { isMarked, markedLook, plainLook, readLook } from "./markLook";
 import { notesSupported } from "./notes";
 import { writeOrTakeBack } from "./takeBack";
@@ -62,10 +63,11 @@ export const markCells = (
           const all = Object.fromEntries(fresh.map((mark) => [markKey(mark), mark]));
           const next: Marks = { ...known.stored, marks: { ...known.stored.marks, ...all } };
           context.workbook.settings.add(marksSetting, next);
-          await inPortions(context, cells, (cell, index) => {
+          await inPortions(context, cells, cellsOfMark, (cell, index) => {
             writeNote(cell, noteOf(fresh[index]!));
             cell.range.setCellProperties([[markedLook(fresh[index]!.before)]]);
           });
+          await context.sync();
         });
       }
       return { marked: cells.length, missing, notes: notesSupported(), deed };
@@ -103,10 +105,11 @@ export const clearMarks = (): Promise<Cleared> =>
         await writeOrTakeBack(deed, async () => {
           context.workbook.settings.getItem(marksSetting).delete();
           // The last first: cells side by side share an edge.
-          await inPortions(context, [...cells].reverse(), (cell) => {
+          await inPortions(context, [...cells].reverse(), cellsOfMark, (cell) => {
             if (cell.hasNote) writeNote(cell, cell.nextNote);
             if (cell.hasLook) cell.range.setCellProperties([[plainLook(cell.mark.before)]]);
           });
+          await context.sync();
         });
       }
       return {
@@ -215,24 +218,12 @@ type ReadCell = WantedCell & {
   readonly look: Omit<Mark["before"], "note">;
 };
 
-/** Cells of one round trip: what goes to and fro stays far below the 5 MB that Excel on the web allows. */
-const portion = 2000;
-
-async function inPortions<T>(
-  context: Excel.RequestContext,
-  cells: readonly T[],
-  queue: (cell: T, index: number) => void,
-): Promise<void> {
-  for (const [index, cell] of cells.entries()) {
-    queue(cell, index);
-    if ((index + 1) % portion === 0) await context.sync();
-  }
-  await context.sync();
-}
+/** A mark is a note, four edges and two looks: as much to send as so many plain cells. */
+const cellsOfMark = () => 10;
 
 async function readMarkedCells(context: Excel.RequestContext, wanted: readonly WantedCell[]): Promise<ReadCell[]> {
   const read: (() => ReadCell)[] = [];
-  await inPortions(context, wanted, ({ sheet, place }) => {
+  await inPortions(context, wanted, cellsOfMark, ({ sheet, place }) => {
     const range = sheet.getRange(place.address);
     const look = readLook(range);
     const note = notesSupported() ? sheet.notes.getItemOrNullObject(place.address) : null;
@@ -246,6 +237,7 @@ async function readMarkedCells(context: Excel.RequestContext, wanted: readonly W
       look: look(),
     }));
   });
+  await context.sync();
   return read.map((cell) => cell());
 }
 

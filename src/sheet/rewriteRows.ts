@@ -4,15 +4,21 @@ import { type BeforeImage, restoreCells } from "./beforeImage";
 import { type CellPlace, cellRuns } from "./cellRuns";
 import { dressCells } from "./createStoreTable";
 import type { Deed, Restoration } from "./deed";
+import { cellsAtOnce, inPortions, type LongWork } from "./longWork";
 import { storeSheet } from "./storeSheet";
-import { rowsAtOnce, type StandingTable } from "./storeTables";
+import type { StandingTable } from "./storeTables";
 import { writeCells } from "./tableCells";
 import { styleColumn } from "./tableLook";
 import { writeOrTakeBack } from "./takeBack";
 
 /** What is to become of the rows of a table of ours that stands; offsets are from its first row of data. */
 export type RowChanges<Row> = {
-  readonly written: readonly { readonly offset: number; readonly row: Row }[];
+  readonly written: readonly {
+    readonly offset: number;
+    readonly row: Row;
+    /** Fields that become another; all where it is left out. */
+    readonly fields?: readonly (keyof Row)[];
+  }[];
   /** Rows whose cells of ours are emptied. They stay, for what the coach has beside them. */
   readonly emptied: readonly number[];
   /** What comes below the last row. */
@@ -32,9 +38,9 @@ export function loadBelow(table: Excel.Table, rowCount: number): Excel.Range {
 }
 
 /**
- * Writes rows where they stand and others below them, one round trip in all (and one for each further `rowsAtOnce` rows
- * below). Columns of the coach's own, and `coachs` of ours that are theirs to fill, are never written. Where the program
- * fails, the table is as before.
+ * Writes rows where they stand and others below them, one round trip in all for up to `cellsAtOnce` cells. Columns of the
+ * coach's own, and `coachs` of ours that are theirs to fill, are never written; columns `spare` may be gone. Where the
+ * program fails, or the work is stopped, the table is as before.
  *
  * @param standing read with all that is needed to put it back.
  * @param below what `loadBelow` has read.
@@ -45,9 +51,21 @@ export async function rewriteRows<Row>(
   table: StoreTable<Row>,
   { standing, below }: { readonly standing: StandingTable; readonly below: Excel.Range },
   changes: RowChanges<Row>,
-  { coachs, what }: { readonly coachs: readonly (keyof Row)[]; readonly what: string },
+  {
+    coachs,
+    spare = [],
+    what,
+    work = {},
+  }: {
+    readonly coachs: readonly (keyof Row)[];
+    readonly spare?: readonly (keyof Row)[];
+    readonly what: string;
+    readonly work?: LongWork;
+  },
 ): Promise<RowsRewritten> {
-  const columns = ourColumns(table, standing).filter(({ field }) => !coachs.includes(field));
+  const columns = ourColumns(table, standing).filter(
+    ({ field, offset }) => !coachs.includes(field) && !(offset === null && spare.includes(field)),
+  );
   const missing = columns.find(({ offset }) => offset === null);
   const remark = missing ? missingColumn(standing, missing.heading) : obstacleBelow(standing, below, changes.appended);
   if (remark) return { kind: "inTheWay", remark };
@@ -70,13 +88,18 @@ export async function rewriteRows<Row>(
   const deed: Deed = { what, steps };
   if (steps.length === 0) return { kind: "written", deed };
   return writeOrTakeBack(deed, async () => {
-    for (const { row, column, cells } of inPlace) {
-      const range = standing.sheet.getRangeByIndexes(row, column, cells.length, 1);
-      // The format goes first, so that text which looks like a formula or a number stays text.
-      range.numberFormat = cells.map(({ format }) => [format]);
-      range.values = cells.map(({ content }) => [content ?? ""]);
-    }
-    await appendRows(context, table, standing, changes.appended, coachs);
+    await inPortions(
+      context,
+      inPlace,
+      ({ cells }) => cells.length,
+      ({ row, column, cells }) => {
+        const range = standing.sheet.getRangeByIndexes(row, column, cells.length, 1);
+        // The format goes first, so that text which looks like a formula or a number stays text.
+        range.numberFormat = cells.map(({ format }) => [format]);
+        range.values = cells.map(({ content }) => [content ?? ""]);
+      },
+    );
+    await appendRows(context, table, standing, changes.appended, coachs, work);
     await context.sync();
     return { kind: "written", deed };
   });
@@ -110,17 +133,20 @@ function changedCells<Row>(
   { cells, area, before }: StandingTable,
   { written, emptied }: RowChanges<Row>,
 ): ChangedCell[] {
-  const rows = [...written, ...emptied.map((offset) => ({ offset, row: null }))];
+  const rows = [...written, ...emptied.map((offset) => ({ offset, row: null, fields: undefined }))];
   return columns.flatMap((column) =>
-    rows.map(({ offset, row: fresh }): ChangedCell => {
+    rows.flatMap(({ offset, row: fresh, fields }): ChangedCell[] => {
+      if (fields && !fields.includes(column.field)) return [];
       const row = cells.firstRow + offset;
       const content = fresh === null ? null : column.content(fresh);
       const format = String(before.numberFormat[row - area.row]?.[column.offset!] ?? "General");
-      return {
-        ...{ row, column: area.column + column.offset!, content },
-        before: before.formulas[row - area.row]?.[column.offset!] ?? "",
-        format: formatFor(content, format, column.format),
-      };
+      return [
+        {
+          ...{ row, column: area.column + column.offset!, content },
+          before: before.formulas[row - area.row]?.[column.offset!] ?? "",
+          format: formatFor(content, format, column.format),
+        },
+      ];
     }),
   );
 }
@@ -131,20 +157,26 @@ function formatFor(content: number | string | null, standing: string, ours: stri
   return typeof content === "number" && standing === "@" ? ours : standing;
 }
 
-/** Queues rows below the last, column by column, and then the table's new size; long ones are sent in portions. */
+/** Queues rows below the last, column by column, and then the table's new size; many are sent in portions. */
 async function appendRows<Row>(
   context: Excel.RequestContext,
   table: StoreTable<Row>,
   standing: StandingTable,
   appended: readonly Row[],
   coachs: readonly (keyof Row)[],
+  { onProgress, signal }: LongWork,
 ): Promise<void> {
   const { sheet, area } = standing;
   const store = storeSheet(table, []);
   const columns = ourColumns(table, standing);
-  for (let done = 0; done < appended.length; done += rowsAtOnce) {
-    if (done > 0) await context.sync();
-    const portion = appended.slice(done, done + rowsAtOnce);
+  const atOnce = Math.floor(cellsAtOnce / columns.length);
+  for (let done = 0; done < appended.length; done += atOnce) {
+    if (done > 0) {
+      await context.sync();
+      onProgress?.(done, appended.length);
+      signal?.throwIfAborted();
+    }
+    const portion = appended.slice(done, done + atOnce);
     columns.forEach(({ field, offset, format, content }, index) => {
       if (offset === null) return;
       const cells = sheet.getRangeByIndexes(area.row + area.rowCount + done, area.column + offset, portion.length, 1);

@@ -1,6 +1,7 @@
 import { areaAddress, placeOf, quotedSheet } from "../reading/address";
 import type { Anchor, CellGrid, Deed, Restoration } from "./deed";
 import { trapHost } from "./hostRefusal";
+import { inPortions } from "./longWork";
 import { notesSupported } from "./notes";
 
 export type TakenBack =
@@ -12,7 +13,7 @@ export type TakenBack =
 export type Gone = "sheet" | "table" | "chart";
 
 /**
- * Puts back what a write changed, in four round trips whatever its size. Where the coach has since changed a cell that
+ * Puts back what a write changed, in four round trips for up to `cellsAtOnce` cells. Where the coach has since changed a cell that
  * would be overwritten, it does nothing and says which, unless told to go on anyway.
  */
 export const takeBack = (deed: Deed, { anyway = false } = {}): Promise<TakenBack> =>
@@ -39,14 +40,19 @@ export async function writeOrTakeBack<T>(deed: Deed, write: () => Promise<T>): P
 const carryOut = (deed: Deed, anyway: boolean): Promise<TakenBack> =>
   Excel.run(async (context): Promise<TakenBack> => {
     const present = await readPresent(context, deed);
-    const standing = deed.steps.map((step) => readStanding(step, present));
+    const standing: Standing[] = [];
+    await inPortions(context, deed.steps, cellsOf, (step) => standing.push(readStanding(step, present)));
     await context.sync();
     const changed = standing.flatMap(({ changes }) => changes());
     if (changed.length > 0 && !anyway) return { kind: "changedSince", cells: changed };
-    for (const { restore } of standing) restore();
+    await inPortions(context, deed.steps, cellsOf, (_, index) => standing[index]!.restore());
     await context.sync();
     return { kind: "takenBack", gone: [...new Set(standing.flatMap(({ gone }) => gone()))] };
   });
+
+/** How much of a portion a step is; a look or a note is as much to send as some plain cells. */
+const cellsOf = (step: Restoration): number =>
+  step.kind === "restoreCells" ? step.formulas.length * (step.formulas[0]?.length ?? 0) : 10;
 
 type Rectangle = {
   readonly row: number;

@@ -33,7 +33,7 @@ export type StandingResult = KeptResult & {
 };
 
 /** As read from the table: without a number, a trial is the next of its kind. */
-type ResultRow = Omit<KeptResult, "trial"> & { readonly trial: number | null };
+export type ResultRow = Omit<KeptResult, "trial"> & { readonly trial: number | null };
 
 /** What makes two rows the same trial of the same athlete. */
 const trialKey = ({ date, athlete, test, measure, side, trial }: ResultRow): string =>

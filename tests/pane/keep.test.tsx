@@ -2,6 +2,7 @@ import { act, cleanup, fireEvent, screen, waitFor, within } from "@testing-libra
 import userEvent from "@testing-library/user-event";
 import KeepScreen from "../../src/pane/screens/KeepScreen";
 import { words } from "../../src/pane/words";
+import { keepWords } from "../../src/pane/words/keep";
 import { recallColumnMap, rememberColumnMap } from "../../src/sheet/columnMaps";
 import { HostRefusal } from "../../src/sheet/hostRefusal";
 import { type KeptOutcome, keepResults } from "../../src/sheet/keepResults";
@@ -33,6 +34,7 @@ const outcome = (said: Partial<KeptOutcome> = {}): KeptOutcome => ({
     same: 0,
     clashes: [],
     inTheWay: null,
+    cancelled: false,
     deed: { what: "Kept results", steps: said.added || said.changed ? [step] : [] },
   },
   ...said,
@@ -74,6 +76,21 @@ async function keepTwo() {
   showInWorkbook(<KeepScreen go={go} />);
   await userEvent.click(await screen.findByRole("button", { name: words.keep.keep(2) }));
 }
+
+it("tells how far a long keeping is, and can stop it", async () => {
+  jest.mocked(keepResults).mockImplementationOnce(
+    (_, { onProgress, signal } = {}) =>
+      new Promise((resolve) => {
+        onProgress?.(2000, 5000);
+        signal?.addEventListener("abort", () => resolve(outcome({ cancelled: true })));
+      }),
+  );
+  await keepTwo();
+  expect(screen.getByText(keepWords.progress(2000, 5000))).toBeTruthy();
+  await userEvent.click(screen.getByRole("button", { name: keepWords.stop }));
+  expect(await screen.findByText(keepWords.cancelled)).toBeTruthy();
+  expect(screen.queryByRole("progressbar")).toBeNull();
+});
 
 describe("where results go", () => {
   it("is told to be set up first, where there is no table yet", async () => {

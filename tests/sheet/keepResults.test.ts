@@ -139,6 +139,35 @@ describe("keepResults(fresh)", () => {
     expect(await inTable()).toEqual(rows);
   });
 
+  describe("with more results than are written at once", () => {
+    const many = Array.from({ length: 2300 }, (_, index) => keptResult({ trial: index + 1, value: 100 + index / 100 }));
+
+    beforeEach(async () => {
+      await keepResults(hops.slice(1, 2));
+    });
+
+    it("tells how far it is, and keeps all, to be taken back as a whole", async () => {
+      const told: string[] = [];
+      const outcome = await keepResults(many, { onProgress: (done, of) => told.push(`${done} of ${of}`) });
+      expect(outcome).toMatchObject({ added: 2299, cancelled: false, clashes: [{}] });
+      expect(told).toEqual(["2222 of 2299"]);
+      expect(await tableAddress()).toBe("A4:I2304");
+      expect(await valuesAt("Results", "F2304:G2304")).toEqual([[2300, 122.99]]);
+      await takeBack(outcome.deed);
+      expect(await inTable()).toEqual([rows[1]]);
+      expect(await tableAddress()).toBe("A4:I5");
+    });
+
+    it("can be stopped, and then has kept nothing", async () => {
+      const stop = new AbortController();
+      const outcome = await keepResults(many, { signal: stop.signal, onProgress: () => stop.abort() });
+      expect(outcome).toMatchObject({ added: 0, changed: 0, cancelled: true, deed: { steps: [] } });
+      expect(await inTable()).toEqual([rows[1]]);
+      expect(await tableAddress()).toBe("A4:I5");
+      expect((await valuesAt("Results", "A6:I2304")).flat().every((cell) => cell === "")).toBe(true);
+    });
+  });
+
   it("can be taken back: the rows added, the value renewed, the table made", async () => {
     await addSheet("Hops", [["mine"]]);
     const first = await keepResults(hops);

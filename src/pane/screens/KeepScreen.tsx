@@ -1,7 +1,6 @@
 import { useMemo, useState } from "react";
 import { today } from "../../analyses/today";
 import { readResults } from "../../reading/readResults";
-import { type KeptOutcome, keepResults } from "../../sheet/keepResults";
 import { type EntrySheetReading, readEntrySheets } from "../../sheet/readEntrySheets";
 import { toKept } from "../../store/keptResults";
 import { Day } from "../parts/Day";
@@ -10,13 +9,12 @@ import { Message } from "../parts/Message";
 import { Page } from "../parts/Page";
 import type { Screen } from "../screen";
 import { type SelectedCells, useColumns } from "../useColumns";
-import { useDeed } from "../useDeed";
 import { useReading } from "../useReading";
 import { useSource } from "../useSource";
 import { words } from "../words";
 import { useWorkbook } from "../workbook";
 import { AlikeNames } from "./AlikeNames";
-import { KeptMessage } from "./KeptMessage";
+import { KeepButton } from "./KeepButton";
 import { NotSetUp } from "./NotSetUp";
 import { Remarks } from "./Remarks";
 import { Understood } from "./Understood";
@@ -64,7 +62,6 @@ function EntrySheets() {
 function EntrySheet({ entry }: { readonly entry: EntrySheetReading }) {
   const reading = useMemo(() => readResults(entry.grid, entry.map), [entry]);
   const { kept, refused } = toKept(reading.results, { sheet: entry.sheet, day: entry.date });
-  const keeping = useDeed<KeptOutcome>();
   const leftOut = reading.remarks.filter(({ leftOut, code }) => leftOut && code !== "empty");
   return (
     <li>
@@ -75,17 +72,7 @@ function EntrySheet({ entry }: { readonly entry: EntrySheetReading }) {
       {entry.missing.length > 0 && <p>{words.keep.gone(entry.missing)}</p>}
       {leftOut.length > 0 && <Remarks sheet={entry.sheet} remarks={leftOut} />}
       {refused.length > 0 && <p>{refused[0]!.why}</p>}
-      {kept.length > 0 && (
-        <button
-          type="button"
-          className="button"
-          disabled={keeping.busy}
-          onClick={() => void keeping.run(() => keepResults(kept))}
-        >
-          {keeping.busy ? words.write.writing : words.keep.keep(kept.length)}
-        </button>
-      )}
-      <KeptMessage outcome={keeping.outcome} error={keeping.error} />
+      {kept.length > 0 && <KeepButton kept={kept} />}
     </li>
   );
 }
@@ -105,7 +92,6 @@ function KeepCells(cells: SelectedCells & { readonly grownFrom: string | null })
   const { grid, map, setMap } = columns;
   const reading = useMemo(() => readResults(grid, map), [grid, map]);
   const [day, setDay] = useState(today);
-  const keeping = useDeed<KeptOutcome>();
   const needsDay = reading.results.some(({ date }) => date === null) || map.date !== null;
   const { kept, refused } = toKept(reading.results, { sheet: grid.sheet, day: map.date ?? day });
   return (
@@ -133,15 +119,7 @@ function KeepCells(cells: SelectedCells & { readonly grownFrom: string | null })
         </Message>
       )}
       <footer className="write-bar">
-        <KeptMessage outcome={keeping.outcome} error={keeping.error} />
-        <button
-          type="button"
-          className="button primary"
-          disabled={kept.length === 0 || keeping.busy}
-          onClick={() => void keeping.run(() => keepResults(kept))}
-        >
-          {keeping.busy ? words.write.writing : words.keep.keep(kept.length)}
-        </button>
+        <KeepButton kept={kept} primary />
       </footer>
     </>
   );

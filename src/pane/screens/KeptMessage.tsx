@@ -2,6 +2,7 @@ import type { KeptOutcome } from "../../sheet/keepResults";
 import { HostTrouble } from "../parts/HostTrouble";
 import { Message } from "../parts/Message";
 import { words } from "../words";
+import { keepWords } from "../words/keep";
 
 /** What came of keeping results: what is new, what was renewed, and what contradicts the table. */
 export function KeptMessage(props: { readonly outcome: KeptOutcome | null; readonly error: unknown }) {
@@ -12,6 +13,13 @@ export function KeptMessage(props: { readonly outcome: KeptOutcome | null; reado
     return (
       <Message tone="trouble" title={words.keep.nothingKept}>
         <p>{outcome.inTheWay.why}</p>
+      </Message>
+    );
+  }
+  if (outcome.cancelled) {
+    return (
+      <Message tone="plain" title={keepWords.cancelled}>
+        <p>{keepWords.cancelledText}</p>
       </Message>
     );
   }
