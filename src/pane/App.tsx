@@ -17,6 +17,7 @@ const DeliverScreen = lazy(() => import("./screens/DeliverScreen"));
 const LoadScreen = lazy(() => import("./screens/LoadScreen"));
 const OutcomeScreen = lazy(() => import("./screens/OutcomeScreen"));
 const PagesScreen = lazy(() => import("./screens/PagesScreen"));
+const RemoveAthleteScreen = lazy(() => import("./screens/RemoveAthleteScreen"));
 const FunctionsPage = lazy(() => import("./screens/FunctionsPage"));
 
 export function App() {
@@ -57,6 +58,8 @@ function Shown({ screen, go }: { readonly screen: Screen; readonly go: (screen: 
       return <OutcomeScreen go={go} />;
     case "pages":
       return <PagesScreen go={go} />;
+    case "removeAthlete":
+      return <RemoveAthleteScreen go={go} />;
     case "functions":
       return <FunctionsPage go={go} />;
   }

@@ -13,6 +13,7 @@ export type Screen =
   | { readonly kind: "load" }
   | { readonly kind: "outcome" }
   | { readonly kind: "pages" }
+  | { readonly kind: "removeAthlete" }
   | { readonly kind: "functions" };
 
 /** Whom an entry sheet is to be made for in what, where another screen has found it already. */

@@ -21,6 +21,7 @@ import { useSource } from "../useSource";
 import { words } from "../words";
 import { demandWords } from "../words/demands";
 import { useWorkbook } from "../workbook";
+import { removeAthleteWords } from "../words/removeAthlete";
 import { DemandGaps, demandsOfSport, noSport, SetUpDemands, SportChoice } from "./SetUpDemands";
 
 type BasicTable = "squad" | "battery" | "weights" | "results";
@@ -53,6 +54,13 @@ export default function SetUpScreen({ go }: { readonly go: (screen: Screen) => v
         <button type="button" className="button primary" onClick={() => go({ kind: "testDay" })}>
           {words.setUp.toTestDay}
         </button>
+      )}
+      {state === "read" && present.size > 0 && (
+        <p>
+          <button type="button" className="link" onClick={() => go({ kind: "removeAthlete" })}>
+            {removeAthleteWords.title}
+          </button>
+        </p>
       )}
     </Page>
   );
