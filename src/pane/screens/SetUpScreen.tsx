@@ -20,8 +20,8 @@ import { useDeed } from "../useDeed";
 import { useSource } from "../useSource";
 import { words } from "../words";
 import { demandWords } from "../words/demands";
-import { useWorkbook } from "../workbook";
 import { removeAthleteWords } from "../words/removeAthlete";
+import { useWorkbook } from "../workbook";
 import { DemandGaps, demandsOfSport, noSport, SetUpDemands, SportChoice } from "./SetUpDemands";
 
 type BasicTable = "squad" | "battery" | "weights" | "results";
