@@ -135,7 +135,7 @@ function Elsewhere({ places }: { readonly places: readonly string[] }) {
       <ul className="remarks">
         {places.slice(0, shownAtMost).map((place) => {
           const at = /^(.*)!([A-Z]+\d+)( \(note\))?$/.exec(place);
-          const sheet = at?.[1]!.replace(/^'(.*)'$/, "$1").replaceAll("''", "'");
+          const sheet = at?.[1]?.replace(/^'(.*)'$/, "$1").replaceAll("''", "'");
           return (
             <li key={place}>
               {at && sheet !== undefined ? <CellButton sheet={sheet} cell={at[2]!} called={place} /> : null}
