@@ -1,5 +1,6 @@
 import { useMemo, useState } from "react";
 import { today } from "../../analyses/today";
+import { blocksOf, currentBlock } from "../../programme/blocks";
 import { athletePages, overviewPage } from "../../programme/printedPages";
 import { priorities } from "../../programme/priorities";
 import type { Paper } from "../../sheet/printPage";
@@ -46,7 +47,8 @@ function Pages({ facts }: { readonly facts: ProgrammeFacts }) {
       programme.priorities.length > 0
         ? decided(programme.priorities)
         : priorities(profiles, sides, background, { most: 3 }).priorities;
-    const { plan, diary } = programme;
+    const { diary } = programme;
+    const plan = currentBlock(blocksOf(programme.plan), today())?.rows ?? [];
     const printed = { results, profiles, sides, priorities: worked, review, plan, diary, today: today() };
     return forWhom === "athletes"
       ? athletePages(printed, background)
