@@ -189,6 +189,36 @@ describe("the mono-exponential sprint model", () => {
     expect(!refused.ok && refused.reasons.map(({ code }) => code)).toEqual(["notRising", "outOfRange"]);
   });
 
+  // Source: the definition of least squares: no neighbouring curve comes nearer to the times.
+  test("the nearest curve is found though a step on the way leads to a curve that falls", () => {
+    const [distances, times] = [
+      [1, 3, 13, 15, 17],
+      [1.94, 3.02, 3.46, 5.02, 5.11],
+    ];
+    const model = unwrap(sprintModel(distances, times, { withTimeOffset: true, residualsIn: "time" }));
+    const found = [model.maximalVelocity, model.timeConstant, model.timeOffset!].map(({ value }) => value);
+    const squares = ([maximalVelocity, timeConstant, offset]: readonly number[]): number =>
+      distances.reduce((sum, distance, index) => {
+        const fitted = timeToDistance(distance, { maximalVelocity: maximalVelocity!, timeConstant: timeConstant! });
+        return sum + (times[index]! - (fitted - offset!)) ** 2;
+      }, 0);
+    expectRelative(model.residualSumOfSquares, squares(found), 1e-12);
+    for (const moved of found.keys()) {
+      for (const factor of [0.99, 1.01]) {
+        const neighbour = found.map((value, index) => (index === moved ? value * factor : value));
+        expect(squares(neighbour)).toBeGreaterThan(model.residualSumOfSquares);
+      }
+    }
+  });
+
+  // Source: by hand: curves near these splits pass the first gate before they start, or have a time constant below zero.
+  test.each([
+    [[1, 2, 12, 22, 32], [0.06, 1.22, 1.8, 3.64, 3.85], { withTimeOffset: true }],
+    [[5, 6, 11, 12], [0.34, 1.77, 1.85, 2.34], { residualsIn: "time" }],
+  ] as const)("no impossible curve is taken for a fit: %j %j", (distances, times, options) => {
+    expect(sprintModel(distances, times, options)).toMatchObject({ ok: false, reasons: [{ code: "noFit" }] });
+  });
+
   // Source: a run that slows from gate to gate, and times of steady speed, have no rising curve.
   test("splits no sprint curve follows are refused", () => {
     for (const residualsIn of ["distance", "time"] as const) {
