@@ -1,6 +1,7 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { chmodSync, copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { delimiter, dirname, join } from "node:path";
 import { fingerprintOf, lockedPackagesPresent, nodeReady } from "../../src/host/ready.mjs";
 
 let folder: string;
@@ -44,6 +45,25 @@ describe("lockedPackagesPresent(folder)", () => {
     write("package-lock.json", wanted);
     write("node_modules/.package-lock.json", { packages: { "node_modules/a": { version } } });
     expect(lockedPackagesPresent(folder)).toBe(expected);
+  });
+});
+
+describe("packagesReady()", () => {
+  // An npm of our own, since the machine's would go out for packages.
+  const onUnix = process.platform === "win32" ? test.skip : test;
+  onUnix("installs on a fresh clone, and says all of it in the messages: an answer stands alone in the output", () => {
+    write("package-lock.json", { packages: { "": {}, "node_modules/a": { version: "1.0.0" } } });
+    write("bin/npm", "#!/bin/sh\necho added 1 package\n");
+    chmodSync(join(folder, "bin/npm"), 0o755);
+    mkdirSync(join(folder, "src/host"), { recursive: true });
+    copyFileSync(join(__dirname, "../../src/host/ready.mjs"), join(folder, "src/host/ready.mjs"));
+    write("ask.mjs", 'import { packagesReady } from "./src/host/ready.mjs";\npackagesReady();\nconsole.log("42");\n');
+    const { stdout, stderr } = spawnSync(process.execPath, [join(folder, "ask.mjs")], {
+      encoding: "utf8",
+      env: { ...process.env, PATH: `${join(folder, "bin")}${delimiter}${process.env.PATH}` },
+    });
+    expect(stdout).toBe("42\n");
+    expect(stderr).toBe("Installing packages (npm ci) ...\nadded 1 package\n");
   });
 });
 

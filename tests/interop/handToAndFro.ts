@@ -12,11 +12,14 @@ export const python = findPython();
 const profile = mkdtempSync(join(tmpdir(), "tapeline-libreoffice-"));
 process.on("exit", () => rmSync(profile, { recursive: true, force: true }));
 
+/** A program that has not ended by then will not: a busy machine takes minutes for what is a matter of seconds. */
+export const longest = 900_000;
+
 /** Has LibreOffice open a file and save it as another kind; gives the path of what it wrote. */
 export function convert(path: string, kind: string, folder: string): string {
   const own = `-env:UserInstallation=${pathToFileURL(profile)}`;
   const words = [own, "--headless", "--convert-to", kind, "--outdir", folder, path];
-  const { stdout, status } = spawnSync(libreOffice!, words, { encoding: "utf8", timeout: 120_000 });
+  const { stdout, status } = spawnSync(libreOffice!, words, { encoding: "utf8", timeout: longest });
   if (status !== 0 || !stdout.includes("->"))
     throw new Error(`LibreOffice did not convert ${basename(path)}: ${stdout}`);
   return join(folder, `${basename(path).replace(/\.\w+$/, "")}.${kind.split(":")[0]}`);

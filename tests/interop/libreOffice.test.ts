@@ -5,7 +5,7 @@ import { type Cell, Workbook, type Worksheet } from "exceljs";
 import { hopTest } from "../../sample-workbooks/hopTest";
 import { createEngine, createHost } from "../../src/host";
 import { openXlsx, saveBook } from "../../src/host/xlsx";
-import { analyse, asText, convert, libreOffice } from "./handToAndFro";
+import { analyse, asText, convert, libreOffice, longest } from "./handToAndFro";
 
 const sample = join(__dirname, "../../sample-workbooks/fjordvik-handball.xlsx");
 const folder = mkdtempSync(join(tmpdir(), "tapeline-interop-"));
@@ -53,20 +53,24 @@ function byHand(left: readonly number[], right: readonly number[]): number {
       // Both go through the same program once more, so that what differs is what we changed.
       alone = await open(convert(made, "xlsx", at("again")));
       analysed = await open(convert(at("analysed.xlsx"), "xlsx", at("again")));
-    }, 180_000);
+    }, 4 * longest);
 
-    it("has the result of every athlete", () => {
-      const squad = alone.getWorksheet("U18 hops")!;
-      const rows = rowsOf(at("analysed.xlsx"), 3, "Asymmetry");
-      expect(rows.map(([athlete]) => athlete)).toEqual(
-        expect.arrayContaining([4, 5, 6, 7, 8, 9].map((row) => squad.getCell(row, 1).value)),
-      );
-      for (let row = 4; row <= 9; row += 1) {
-        const trials = [2, 3, 4, 5, 6, 7].map((column) => squad.getCell(row, column).value as number);
-        const written = rows.find(([athlete]) => athlete === squad.getCell(row, 1).value)!;
-        expect(Number(written[3])).toBeCloseTo(byHand(trials.slice(0, 3), trials.slice(3)), 8);
-      }
-    });
+    it(
+      "has the result of every athlete",
+      () => {
+        const squad = alone.getWorksheet("U18 hops")!;
+        const rows = rowsOf(at("analysed.xlsx"), 3, "Asymmetry");
+        expect(rows.map(([athlete]) => athlete)).toEqual(
+          expect.arrayContaining([4, 5, 6, 7, 8, 9].map((row) => squad.getCell(row, 1).value)),
+        );
+        for (let row = 4; row <= 9; row += 1) {
+          const trials = [2, 3, 4, 5, 6, 7].map((column) => squad.getCell(row, column).value as number);
+          const written = rows.find(([athlete]) => athlete === squad.getCell(row, 1).value)!;
+          expect(Number(written[3])).toBeCloseTo(byHand(trials.slice(0, 3), trials.slice(3)), 8);
+        }
+      },
+      longest,
+    );
 
     it("has its sheets and names, and one sheet more", () => {
       const names = (workbook: Workbook) => workbook.worksheets.map((sheet) => sheet.name);
@@ -88,11 +92,15 @@ function byHand(left: readonly number[], right: readonly number[]): number {
       expect(analysed.getWorksheet("Notes")!.getCell("B1").result).toBeCloseTo(2716.5 / 18, 8);
     });
 
-    it("still knows its table as ours, so that a rerun renews it", async () => {
-      await analyse(at("again", "analysed.xlsx"), "U18 hops!A3:H9", at("renewed.xlsx"));
-      const names = (await open(at("renewed.xlsx"))).worksheets.map((sheet) => sheet.name);
-      expect(names).toEqual(["U18 hops", "Notes", "Asymmetry"]);
-    });
+    it(
+      "still knows its table as ours, so that a rerun renews it",
+      async () => {
+        await analyse(at("again", "analysed.xlsx"), "U18 hops!A3:H9", at("renewed.xlsx"));
+        const names = (await open(at("renewed.xlsx"))).worksheets.map((sheet) => sheet.name);
+        expect(names).toEqual(["U18 hops", "Notes", "Asymmetry"]);
+      },
+      longest,
+    );
 
     it("has its column widths, row heights and merged cells", () => {
       const [before, after] = [alone, analysed].map((workbook) => workbook.getWorksheet("U18 hops")!) as [
@@ -111,59 +119,67 @@ function byHand(left: readonly number[], right: readonly number[]): number {
 );
 
 (libreOffice ? describe : describe.skip)("the sample workbook, analysed by us", () => {
-  it("opens in LibreOffice with every athlete's result", async () => {
-    await analyse(sample, "Hop test!A3:H29", at("sample.xlsx"));
-    const { worksheets } = await open(at("sample.xlsx"));
-    const place = worksheets.findIndex(({ name }) => name === "Asymmetry") + 1;
-    const rows = rowsOf(at("sample.xlsx"), place, "Asymmetry");
-    expect(rows).toHaveLength(26);
-    for (const { athlete, left, right } of hopTest()) {
-      expect(Number(rows.find(([name]) => name === athlete.name)![3])).toBeCloseTo(byHand(left, right), 8);
-    }
-  }, 120_000);
+  it(
+    "opens in LibreOffice with every athlete's result",
+    async () => {
+      await analyse(sample, "Hop test!A3:H29", at("sample.xlsx"));
+      const { worksheets } = await open(at("sample.xlsx"));
+      const place = worksheets.findIndex(({ name }) => name === "Asymmetry") + 1;
+      const rows = rowsOf(at("sample.xlsx"), place, "Asymmetry");
+      expect(rows).toHaveLength(26);
+      for (const { athlete, left, right } of hopTest()) {
+        expect(Number(rows.find(([name]) => name === athlete.name)![3])).toBeCloseTo(byHand(left, right), 8);
+      }
+    },
+    2 * longest,
+  );
 });
 
 (libreOffice ? describe : describe.skip)("a sheet set up for printing by us", () => {
-  it("is printed by LibreOffice as we said: paper, fitting, margins, area, titles, headers and breaks", async () => {
-    const host = createHost(createEngine());
-    await host.Excel.run(async (context) => {
-      const sheet = context.workbook.worksheets.getActiveWorksheet();
-      sheet.getRange("A1:F60").values = Array.from({ length: 60 }, (_, row) => [row, 1, 2, 3, 4, 5]);
-      sheet.pageLayout.set({
+  it(
+    "is printed by LibreOffice as we said: paper, fitting, margins, area, titles, headers and breaks",
+    async () => {
+      const host = createHost(createEngine());
+      await host.Excel.run(async (context) => {
+        const sheet = context.workbook.worksheets.getActiveWorksheet();
+        sheet.getRange("A1:F60").values = Array.from({ length: 60 }, (_, row) => [row, 1, 2, 3, 4, 5]);
+        sheet.pageLayout.set({
+          orientation: "Landscape",
+          paperSize: "A4",
+          centerHorizontally: true,
+          printGridlines: true,
+        });
+        sheet.pageLayout.zoom = { horizontalFitToPages: 1 };
+        sheet.pageLayout.setPrintMargins("Inches", { left: 0.5, top: 1 });
+        sheet.pageLayout.setPrintArea("A1:F50");
+        sheet.pageLayout.setPrintTitleRows("$1:$2");
+        sheet.pageLayout.headersFooters.defaultForAllPages.centerFooter = "Page &P of &N";
+        sheet.horizontalPageBreaks.add("A21");
+        await context.sync();
+      });
+      writeFileSync(at("printed.xlsx"), saveBook(host.book).bytes);
+      host.dispose();
+      mkdirSync(at("printed"));
+      // What LibreOffice understood is read from the file it writes in turn.
+      const printed = readFileSync(convert(at("printed.xlsx"), "xlsx", at("printed")));
+      const [setup] = Object.values(openXlsx(new Uint8Array(printed), "printed").pageSetups);
+      expect(setup).toMatchObject({
         orientation: "Landscape",
-        paperSize: "A4",
+        paper: 9,
+        zoom: { across: 1, down: null },
         centerHorizontally: true,
         printGridlines: true,
+        printArea: [{ row: 0, column: 0, rowCount: 50, columnCount: 6 }],
+        titleRows: { start: 0, count: 2 },
+        titleColumns: null,
+        rowBreaks: [20],
       });
-      sheet.pageLayout.zoom = { horizontalFitToPages: 1 };
-      sheet.pageLayout.setPrintMargins("Inches", { left: 0.5, top: 1 });
-      sheet.pageLayout.setPrintArea("A1:F50");
-      sheet.pageLayout.setPrintTitleRows("$1:$2");
-      sheet.pageLayout.headersFooters.defaultForAllPages.centerFooter = "Page &P of &N";
-      sheet.horizontalPageBreaks.add("A21");
-      await context.sync();
-    });
-    writeFileSync(at("printed.xlsx"), saveBook(host.book).bytes);
-    host.dispose();
-    mkdirSync(at("printed"));
-    // What LibreOffice understood is read from the file it writes in turn.
-    const printed = readFileSync(convert(at("printed.xlsx"), "xlsx", at("printed")));
-    const [setup] = Object.values(openXlsx(new Uint8Array(printed), "printed").pageSetups);
-    expect(setup).toMatchObject({
-      orientation: "Landscape",
-      paper: 9,
-      zoom: { across: 1, down: null },
-      centerHorizontally: true,
-      printGridlines: true,
-      printArea: [{ row: 0, column: 0, rowCount: 50, columnCount: 6 }],
-      titleRows: { start: 0, count: 2 },
-      titleColumns: null,
-      rowBreaks: [20],
-    });
-    expect(setup!.margins.left).toBeCloseTo(36, 0);
-    expect(setup!.margins.top).toBeCloseTo(72, 0);
-    expect(setup!.headers.odd.centerFooter).toMatch(/Page &P of &N$/);
-  }, 60_000);
+      expect(setup!.margins.left).toBeCloseTo(36, 0);
+      expect(setup!.margins.top).toBeCloseTo(72, 0);
+      expect(setup!.headers.odd.centerFooter).toMatch(/Page &P of &N$/);
+    },
+    2 * longest,
+  );
 });
 
 /** Everything a cell holds and how it looks, by its address. */

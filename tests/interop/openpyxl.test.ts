@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { hopTest } from "../../sample-workbooks/hopTest";
-import { analyse, python, type ReadWorkbook, readWithPython } from "./handToAndFro";
+import { analyse, longest, python, type ReadWorkbook, readWithPython } from "./handToAndFro";
 
 const sample = join(__dirname, "../../sample-workbooks/fjordvik-handball.xlsx");
 const folder = mkdtempSync(join(tmpdir(), "tapeline-interop-"));
@@ -16,7 +16,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
   beforeAll(async () => {
     before = readWithPython(sample);
     after = readWithPython(await analyse(sample, "Hop test!A3:H29", join(folder, "analysed.xlsx")));
-  }, 120_000);
+  }, longest);
 
   it.each(["Hop test", "Hop test long", "Hop test dirty", "Read me"])("has all that %s had", (name) => {
     const { widths, ...rest } = before.sheets[name]!;

@@ -7,6 +7,7 @@ import type { OpenedXlsx } from "../xlsx";
 import { acceptPastes } from "./acceptPastes";
 import { describeFunctions } from "./addIn";
 import { startChartLayer } from "./charts/chartLayer";
+import { copyTextAsTyped } from "./copyText";
 import { lift, showFailure, showProgress } from "./cover";
 import { acceptDrops } from "./dropFiles";
 import { element } from "./elements";
@@ -195,6 +196,7 @@ async function layOut(opened: OpenedXlsx): Promise<OnDesk> {
   showFormulasAsTyped(host.book);
   refuseFaultyFormulas(host.book);
   acceptPastes(host.book);
+  copyTextAsTyped(host.book);
   addGridKeys(host.book);
   const name = workbook.name ?? "Workbook";
   element("workbook-name", HTMLHeadingElement).textContent = name;

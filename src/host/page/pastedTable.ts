@@ -1,6 +1,10 @@
 /**
  * What another program puts on the clipboard, as the table it was. Cells are separated by tabs; a cell with a tab, a
  * line break or a quote in it stands in quotes, with its own quotes doubled, as spreadsheet programs write it.
+ *
+ * Each cell is then read as it would be typed into this page, whose language is American English: "150.5" is a number,
+ * "150,5" stays text, as in Excel set to that language (reading results takes it for the number it is). Spreadsheet
+ * programs put more than text on the clipboard: see `withExactNumbers`.
  */
 export function cellsOfText(text: string): string[][] {
   const rows: string[][] = [[]];
@@ -15,6 +19,18 @@ export function cellsOfText(text: string): string[][] {
   }
   return rows;
 }
+
+/** The cells as the text that spreadsheet programs put on the clipboard; `cellsOfText` reads it back. */
+export const textOfCells = (cells: readonly (readonly string[])[]): string =>
+  cells.map((row) => row.map(textOfCell).join("\t")).join("\n");
+
+const textOfCell = (text: string): string => (/[\t\r\n]|^"/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+
+/** The cells of the first table of markup, as text. */
+export const cellsOfMarkup = (markup: string): string[][] =>
+  [...new DOMParser().parseFromString(markup, "text/html").querySelectorAll("tr")].map((row) =>
+    [...row.querySelectorAll("td")].map((cell) => cell.textContent),
+  );
 
 /** The cells as a table the grid takes over. */
 export function tableMarkup(cells: readonly (readonly string[])[]): string {
