@@ -156,6 +156,36 @@ test("every method of the engine has its test", () => {
   expect(missing).toEqual([]);
 });
 
+test("nothing of a workbook reaches a log: the page of the host tells its own failures, and no room of the add-in speaks", () => {
+  const speaks = files
+    .filter((file) => /^src\/.*\.(tsx?|mjs|js)$/.test(file))
+    .filter((file) => !file.startsWith("src/batch/") && !/^src\/host\/(start|ready|serve)\.mjs$/.test(file))
+    .filter((file) => {
+      const text = readFileSync(join(root, file), "utf8");
+      return /\bconsole\b/.test(file.startsWith("src/host/page/") ? text.replaceAll("console.error(error)", "") : text);
+    });
+  expect(speaks).toEqual([]);
+});
+
+test("text becomes markup nowhere but in the drawing of charts, which escapes it", () => {
+  const markup = /dangerouslySetInnerHTML|\.innerHTML\b|insertAdjacentHTML|document\.write|\beval\(|new Function\(/;
+  const makers = sources.filter((file) => markup.test(readFileSync(join(root, file), "utf8")));
+  expect(makers).toEqual(["src/host/page/charts/chartLayer.ts"]);
+});
+
+test("what we load is pinned: every package by its version, and all of them by the lock file", () => {
+  const { dependencies, devDependencies } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+  const loose = Object.entries({ ...dependencies, ...devDependencies }).filter(
+    ([, version]) => !/^\d+\.\d+\.\d+$/.test(String(version)),
+  );
+  expect(loose).toEqual([]);
+  const { packages } = JSON.parse(readFileSync(join(root, "package-lock.json"), "utf8"));
+  const unproven = Object.entries<{ integrity?: string; link?: boolean; inBundle?: boolean }>(packages)
+    .filter(([path, { integrity, link, inBundle }]) => path !== "" && !integrity && !link && !inBundle)
+    .map(([path]) => path);
+  expect(unproven).toEqual([]);
+});
+
 test("the top level holds what it should and nothing else", () => {
   const expected = [
     "DEVELOPERS.md",
