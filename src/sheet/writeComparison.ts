@@ -1,6 +1,6 @@
-import { type Comparison, comparisonSetting, writtenComparison } from "../store/comparison";
+import { type Comparison, comparisonSetting, mayReplaceComparison, writtenComparison } from "../store/comparison";
 import type { Deed } from "./deed";
-import { trapHost } from "./hostRefusal";
+import { HostRefusal, trapHost } from "./hostRefusal";
 
 /** Remembers in the workbook whom athletes are compared with. Two round trips. */
 export const writeComparison = (comparison: Comparison): Promise<{ readonly deed: Deed }> =>
@@ -10,6 +10,9 @@ export const writeComparison = (comparison: Comparison): Promise<{ readonly deed
       const setting = settings.getItemOrNullObject(comparisonSetting).load("value");
       await context.sync();
       const value: unknown = setting.isNullObject ? undefined : setting.value;
+      if (!mayReplaceComparison(value)) {
+        throw new HostRefusal("UnknownState", "The comparison in this workbook was chosen in a newer version of the add-in.");
+      }
       settings.add(comparisonSetting, writtenComparison(comparison));
       await context.sync();
       const what = "Changed whom athletes are compared with.";

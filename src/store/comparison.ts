@@ -17,3 +17,7 @@ export function parseComparison(stored: unknown): Comparison {
 }
 
 export const writtenComparison = (comparison: Comparison): z.input<typeof schema> => ({ version: 1, with: comparison });
+
+/** Whether what the setting holds may be replaced: what a newer version has written must not be. */
+export const mayReplaceComparison = (stored: unknown): boolean =>
+  stored === undefined || schema.safeParse(stored).success;
