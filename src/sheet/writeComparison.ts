@@ -11,7 +11,10 @@ export const writeComparison = (comparison: Comparison): Promise<{ readonly deed
       await context.sync();
       const value: unknown = setting.isNullObject ? undefined : setting.value;
       if (!mayReplaceComparison(value)) {
-        throw new HostRefusal("UnknownState", "The comparison in this workbook was chosen in a newer version of the add-in.");
+        throw new HostRefusal(
+          "UnknownState",
+          "The comparison in this workbook was chosen in a newer version of the add-in.",
+        );
       }
       settings.add(comparisonSetting, writtenComparison(comparison));
       await context.sync();
