@@ -26,10 +26,10 @@ export type OpenPage = {
   readonly close: () => Promise<void>;
 };
 
-export async function openPage(): Promise<OpenPage> {
+export async function openPage(viewport = { width: 1366, height: 768 }): Promise<OpenPage> {
   const server = await serve(dist, { port: 0 });
   const browser = await startBrowser();
-  const page = await browser.newPage({ viewport: { width: 1366, height: 768 } });
+  const page = await browser.newPage({ viewport });
   const foreignRequests: string[] = [];
   const complaints: string[] = [];
   page.on("request", (request) => {
@@ -121,6 +121,22 @@ export async function seriousFaults(pane: Frame): Promise<string[]> {
       .filter(({ impact }) => impact === "serious" || impact === "critical")
       .map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
   });
+}
+
+/** How the program around the pane may look; in high contrast the system's own few colours are forced on every page. */
+export const looks = ["light", "dark", "contrast"] as const;
+export type Look = (typeof looks)[number];
+
+/** Gives the pane a look, as the program around it and the system would. */
+export async function putOn({ page, pane }: OpenPage, look: Look): Promise<void> {
+  await page.emulateMedia({
+    colorScheme: look === "light" ? "light" : "dark",
+    forcedColors: look === "contrast" ? "active" : "none",
+  });
+  await pane.evaluate((isDarkTheme) => {
+    Object.assign(Office.context, { officeTheme: { ...Office.context.officeTheme, isDarkTheme } });
+    window.dispatchEvent(new Event("focus"));
+  }, look !== "light");
 }
 
 /** Presses Tab until the focus is on the control with these words in the pane. */
