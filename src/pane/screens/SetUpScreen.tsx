@@ -21,6 +21,7 @@ import { useSource } from "../useSource";
 import { words } from "../words";
 import { demandWords } from "../words/demands";
 import { removeAthleteWords } from "../words/removeAthlete";
+import { setUpWords } from "../words/setUp";
 import { useWorkbook } from "../workbook";
 import { DemandGaps, demandsOfSport, noSport, SetUpDemands, SportChoice } from "./SetUpDemands";
 
@@ -151,6 +152,7 @@ function Missing({ ids }: { readonly ids: readonly BasicTable[] }) {
               {name} <span className="quiet">{about}</span>
             </Tick>
           ))}
+          <p className="quiet">{setUpWords.caution}</p>
         </section>
       )}
       {wantsWeights && (
