@@ -129,40 +129,7 @@ export const words = {
   },
 
   deliver: {
-    diary: "Diary",
-    entries: (count: number) =>
-      count === 0
-        ? "There is nothing in the diary yet."
-        : `${many(count, "entry").replace("entrys", "entries")} so far.`,
-    noDiary: "A table with one row per athlete and session: minutes, rating, throws, jumps.",
-    makeDiary: "Put a diary into the workbook",
-    noPlan: "There is no plan to print yet",
-    sheets: "Session sheets",
-    session: "Which session",
-    sessionOf: (key: string) => `Week ${key.split(".")[0]}, session ${key.split(".")[1]}`,
-    layout: "Laid out",
-    perAthlete: "A page for each athlete",
-    perGroup: "One list for the group",
-    group: "Squad",
     print: (pages: number) => `Make ${many(pages, "page")} to print`,
-  },
-
-  load: {
-    noDiary: "There is nothing in the diary yet",
-    source: "the table Tapeline_Diary",
-    whose: "Whose weeks",
-    squad: "The squad's mean",
-    everybody: "Everybody's",
-  },
-
-  outcome: {
-    nothing: "Nothing to review yet",
-    nothingText: "This holds the latest results against earlier ones of the same athletes, from another day.",
-    source: "the table Tapeline_Results",
-    next: "Next cycle",
-    fates: (carried: number, fresh: number, done: number, aside: number) =>
-      `Of the priorities, ${carried} are carried over, ${done} are done, ${aside} are set aside, and ${fresh} are new.`,
-    toPriorities: "See the new priorities",
   },
 
   pages: {
@@ -187,14 +154,6 @@ export const words = {
     merge: (name: string) => `One person: read as “${name}”`,
     merged: (name: string, kept: string) => `“${name}” is read as “${kept}”.`,
     part: "Keep apart",
-  },
-
-  marks: {
-    mark: (count: number) => `Mark ${many(count, "cell")} on the sheet`,
-    clear: "Clear all marks",
-    marked: (count: number, missing: readonly string[]) =>
-      `${many(count, "cell")} marked${missing.length > 0 ? `; not found: ${missing.join(", ")}` : ""}.`,
-    cleared: (count: number) => (count === 0 ? "There are no marks." : `${many(count, "mark")} cleared.`),
   },
 
   nothing: {

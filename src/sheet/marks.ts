@@ -22,6 +22,8 @@ export type Cleared = {
   readonly cleared: number;
   /** Cells whose note the coach has rewritten since: the note stays. */
   readonly keptNotes: readonly string[];
+  /** Cells that bear nothing of our mark any more: it was taken off by hand, or went elsewhere when rows were sorted. */
+  readonly lost: readonly string[];
   readonly deed: Deed;
 };
 
@@ -116,11 +118,14 @@ export const clearMarks = (): Promise<Cleared> =>
         cleared: cells.filter(({ hasNote, hasLook }) => hasNote || hasLook).length,
         keptNotes: cells
           .filter(({ hasNote, mark, note }) => mark.said !== null && !hasNote && note !== null)
-          .map(({ sheet, place }) => `${quotedSheet(sheet.name)}!${place.address}`),
+          .map(fullAddress),
+        lost: cells.filter(({ hasNote, hasLook, note }) => !hasNote && !hasLook && note === null).map(fullAddress),
         deed,
       };
     }),
   );
+
+const fullAddress = ({ sheet, place }: WantedCell): string => `${quotedSheet(sheet.name)}!${place.address}`;
 
 /** Begins every note of ours, so that a coach knows whose it is. */
 const prefix = "Check: ";

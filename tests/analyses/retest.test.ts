@@ -221,3 +221,17 @@ describe("a result to look at again", () => {
     expect(of(even).summary).toEqual(["Nothing to look at again was found."]);
   });
 });
+
+it("says of which tests no plausible range is known, by the battery or by the measure", () => {
+  const results = [
+    testResult({ athlete: "Ane", test: "Throw", value: 8, unit: "m", cell: "B2" }),
+    testResult({ athlete: "Ane", test: "Hop", value: 150, unit: "cm", cell: "C2" }),
+    testResult({ athlete: "Ane", test: "Jump", measure: "jumpHeight", value: 30, unit: "cm", cell: "D2" }),
+  ];
+  const told = (battery: Background["battery"]) =>
+    of(results, {}, { ...noBackground, battery }).cautions.filter((caution) => caution.includes("plausible range"));
+  expect(told([])).toEqual([expect.stringContaining("Throw, Hop:")]);
+  expect(told([batteryTest({ test: "Hop", unit: "cm", lowest: 30, highest: 300 })])).toEqual([
+    expect.stringContaining("of Throw:"),
+  ]);
+});

@@ -199,6 +199,17 @@ describe("clearMarks()", () => {
     expect(await clearMarks()).toMatchObject({ cleared: 0 });
   });
 
+  it("tells where no mark of ours stands any more, taken off by hand or gone with sorted rows", async () => {
+    await markCells(marks.slice(0, 2), "Hop test");
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Hop test");
+      sheet.notes.getItem("B3").delete();
+      sheet.getRange("B3").clear("Formats");
+      await context.sync();
+    });
+    expect(await clearMarks()).toMatchObject({ cleared: 1, keptNotes: [], lost: ["'Hop test'!B3"] });
+  });
+
   it("forgets the marks of a sheet that is gone", async () => {
     await markCells(marks, "Hop test");
     await Excel.run(async (context) => {

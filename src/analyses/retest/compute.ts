@@ -9,7 +9,7 @@ import { areRepeats, sideName } from "../series";
 import { ofLatestDays } from "../sessions";
 import { factsOf } from "../testFacts";
 import { type Finding, findingKinds } from "./finding";
-import { implausibleResults } from "./implausible";
+import { hasRange, implausibleResults } from "./implausible";
 import type { RetestRow, RetestSettings } from "./retest";
 import { due, missingSides, noiseOfSeries, outliers, swappedSides, wideSets } from "./sessionsAndSides";
 import { unreadCells } from "./unread";
@@ -38,13 +38,18 @@ export function compute(
   return ok({
     rows,
     summary: words.summary(rows, known),
-    cautions: words.cautions(noiseUnknown.map((own) => seriesName(own[0]!.test, own[0]!.measure))),
+    cautions: words.cautions({
+      withoutNoise: noiseUnknown.map(seriesNameOf),
+      withoutRange: series.filter((own) => isRepeat(own[0]!) && !hasRange(own[0]!, background)).map(seriesNameOf),
+    }),
     method: words.method(settings),
     leftOut: [],
     marks: marksOf(known, results),
     testAgain: known.filter(({ kind }) => testedAgain.has(kind)).map(({ athlete, test }) => ({ athlete, test })),
   });
 }
+
+const seriesNameOf = ([first]: readonly TestResult[]): string => seriesName(first!.test, first!.measure);
 
 /** What typing alone cannot put right. */
 const testedAgain: ReadonlySet<Finding["kind"]> = new Set([

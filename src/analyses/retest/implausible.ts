@@ -34,6 +34,9 @@ export function implausibleResults(results: readonly TestResult[], background: B
   });
 }
 
+/** Whether anything says what a test plausibly gives. */
+export const hasRange = (result: TestResult, background: Background): boolean => rangeOf(result, background) !== null;
+
 const rangeByMeasure: Readonly<Partial<Record<MeasureKey, PlausibleRange>>> = {
   load: plausibleRanges.load,
   repetitions: plausibleRanges.repetitions,

@@ -95,12 +95,22 @@ export function summary(rows: readonly RetestRow[], findings: readonly Finding[]
   return [`To look at: ${parts.join(", ")}.`];
 }
 
-export const cautions = (withoutNoise: readonly string[]): string[] =>
-  withoutNoise.length === 0
-    ? []
-    : [
-        `Too few repeated trials to tell whether trials are too far apart: ${withoutNoise.map((name) => name || "this test").join(", ")}.`,
-      ];
+export function cautions(of: {
+  readonly withoutNoise: readonly string[];
+  readonly withoutRange: readonly string[];
+}): string[] {
+  const named = (names: readonly string[]) => names.map((name) => name || "this test").join(", ");
+  return [
+    ...(of.withoutNoise.length > 0
+      ? [`Too few repeated trials to tell whether trials are too far apart: ${named(of.withoutNoise)}.`]
+      : []),
+    ...(of.withoutRange.length > 0
+      ? [
+          `No plausible range is known of ${named(of.withoutRange)}: a value is named there only where it is far from the squad's or from the athlete's other trials. Set lowest and highest in your table of tests.`,
+        ]
+      : []),
+  ];
+}
 
 export const method = ({ spread, outliers, weeks }: RetestSettings): string =>
   [

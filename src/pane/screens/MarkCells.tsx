@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { Report } from "../../analyses/report";
 import { clearMarks, markCells } from "../../sheet/marks";
 import { HostTrouble } from "../parts/HostTrouble";
-import { words } from "../words";
+import { marksWords } from "../words/marks";
 import { useWorkbook } from "../workbook";
 
 /** Marks the results to look at again on the coach's own sheet, and takes all marks away again. */
@@ -23,21 +23,25 @@ export function MarkCells(props: { readonly marks: Report["marks"]; readonly she
   const mark = async () => {
     const { marked, missing, deed } = await markCells(marks, sheet ?? "");
     remember(deed);
-    return words.marks.marked(marked, missing);
+    return marksWords.marked(marked, missing);
   };
   const clear = async () => {
-    const { cleared, deed } = await clearMarks();
-    if (cleared > 0) remember(deed);
-    return words.marks.cleared(cleared);
+    const { cleared, keptNotes, lost, deed } = await clearMarks();
+    if (deed.steps.length > 0 && cleared + lost.length > 0) remember(deed);
+    return [
+      ...(cleared > 0 || lost.length === 0 ? [marksWords.cleared(cleared)] : []),
+      ...(keptNotes.length > 0 ? [marksWords.keptNotes(keptNotes)] : []),
+      ...(lost.length > 0 ? [marksWords.lost(lost)] : []),
+    ].join(" ");
   };
 
   return (
     <div className="marks">
       <button type="button" className="button" onClick={() => void run(mark)}>
-        {words.marks.mark(marks.length)}
+        {marksWords.mark(marks.length)}
       </button>
       <button type="button" className="link" onClick={() => void run(clear)}>
-        {words.marks.clear}
+        {marksWords.clear}
       </button>
       {told !== null && (
         <p className="quiet" role="status">
