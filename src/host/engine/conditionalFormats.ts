@@ -31,6 +31,9 @@ export type ConditionalLook = {
   italic?: boolean;
   strikethrough?: boolean;
   underline?: boolean;
+  /** Kept for add-ins, and not drawn. */
+  borders?: { [side: string]: { color?: string; style?: string } };
+  numberFormat?: string;
 };
 
 /** Where on a scale a colour, a bar's end or an icon begins. */

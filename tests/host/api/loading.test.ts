@@ -164,6 +164,14 @@ describe("a batch that fails (testing/application-specific-api-error-handling)",
       expect(() => range.values).toThrow(expect.objectContaining({ code: "PropertyNotLoaded" }));
     }));
 
+  test("the count of a collection comes with its items, and * asks for all plain properties below", () =>
+    onSheet(opened.host, async (sheet, context) => {
+      const range = sheet.getRange("A1").load("format/*");
+      const borders = range.format.borders.load("items");
+      await context.sync();
+      expect([range.format.wrapText, borders.count, borders.items.length > 0]).toEqual([false, 8, true]);
+    }));
+
   test("what the host does not offer says so by name, as a member and as a load path", async () => {
     await onSheet(opened.host, async (sheet, context) => {
       expect(() => sheet.pivotTables).toThrow(

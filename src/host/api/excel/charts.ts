@@ -1,6 +1,6 @@
 import type { Area } from "../../engine/area";
 import type { Book } from "../../engine/book";
-import { readTypes } from "../../engine/cells";
+import { readText, readTypes } from "../../engine/cells";
 import {
   type Chart as BookChart,
   type ChartSeries as BookSeries,
@@ -8,7 +8,7 @@ import {
   newSeries,
 } from "../../engine/charts";
 import { heightOf, offsetOf, widthOf } from "../../engine/layout";
-import { addressOf, wholeSheet } from "../../engine/references";
+import { addressOf, resolveArea, wholeSheet } from "../../engine/references";
 import type { Sheet } from "../../engine/sheets";
 import { refuse } from "../errors";
 import { type ProxyClass, proxyClass, type Scalar } from "../proxies/proxyClass";
@@ -168,6 +168,31 @@ export const ChartTitleFormat: ProxyClass<Excel.ChartTitleFormat, PartTarget> = 
 const standardTitle = ({ book, chart }: PartTarget): string =>
   chart.series.length === 1 ? (book.charts.dataOf(chart).series[0]?.name ?? "") : "Chart Title";
 
+/** What a text's formula shows: the cell it points at. */
+function formulaText({ book, chart, part: own }: PartTarget): string | null {
+  if (typeof own.formula !== "string" || own.formula === "") return null;
+  const area = resolveArea(book, own.formula, { book, id: chart.sheetId });
+  return area ? readText({ ...area, rowCount: 1, columnCount: 1 })[0]![0]! : own.formula.replace(/^=/, "");
+}
+
+/** Points a text at a cell, as "=Sheet1!A1" in A1 style. Excel says what the cell shows from then on. */
+function setTextFormula(target: PartTarget, formula: unknown): void {
+  target.part.formula = isText(formula);
+  target.part.text = formulaText(target) ?? "";
+  target.part.visible = true;
+  target.book.charts.changed(target.chart);
+}
+
+const titleText = (target: PartTarget): string =>
+  formulaText(target) ?? (typeof target.part.text === "string" ? target.part.text : standardTitle(target));
+
+/** Without a screen there are no measured letters: each counts six tenths of its height. In points. */
+function textSize({ part: own }: PartTarget, shown: string, standard: number): { width: number; height: number } {
+  const look = (own.format as ChartPart | undefined)?.font as ChartPart | undefined;
+  const points = typeof look?.size === "number" ? look.size : standard;
+  return { width: Math.round(shown.length * points * 0.6 + 12), height: Math.round(points * 1.3 + 8) };
+}
+
 export const ChartTitle: ProxyClass<Excel.ChartTitle, PartTarget> = proxyClass<Excel.ChartTitle, PartTarget>(
   "ChartTitle",
   {
@@ -178,7 +203,7 @@ export const ChartTitle: ProxyClass<Excel.ChartTitle, PartTarget> = proxyClass<E
       position: part("position", "Top", isOf("ChartTitlePosition")),
       showShadow: part("showShadow", false, isTruth),
       text: {
-        get: (target) => (typeof target.part.text === "string" ? target.part.text : standardTitle(target)),
+        get: titleText,
         set: (target, value) => {
           target.part.text = isText(value);
           target.part.visible = true;
@@ -189,9 +214,12 @@ export const ChartTitle: ProxyClass<Excel.ChartTitle, PartTarget> = proxyClass<E
       top: part("top", 0, isNumber),
       verticalAlignment: part("verticalAlignment", "Center", isOf("ChartTextVerticalAlignment")),
       visible: part("visible", true, isTruth),
+      height: { get: (target) => textSize(target, titleText(target), 14).height },
+      width: { get: (target) => textSize(target, titleText(target), 14).width },
     },
     objects: { format: { of: () => ChartTitleFormat, at: below("format") } },
     methods: {
+      setFormula: setTextFormula,
       getSubstring: {
         of: () => ChartFormatString,
         at: (target, start, length) => substring.at(target, start, length),
@@ -218,9 +246,54 @@ export const ChartLegend: ProxyClass<Excel.ChartLegend, PartTarget> = proxyClass
       visible: part("visible", ({ chart }: ChartTarget) => chart.series.length > 1, isTruth),
       width: part("width", 120, isNumber),
     },
-    objects: { format: { of: () => ChartLegendFormat, at: below("format") } },
+    objects: {
+      format: { of: () => ChartLegendFormat, at: below("format") },
+      legendEntries: { of: () => ChartLegendEntryCollection, at: (target) => target },
+    },
   },
 );
+
+type EntryTarget = PartTarget & { readonly index: number };
+
+const entryHeight = 15;
+
+/** One line of the legend; lines stand below each other, as they do at the right of a chart. */
+export const ChartLegendEntry: ProxyClass<Excel.ChartLegendEntry, EntryTarget> = proxyClass<
+  Excel.ChartLegendEntry,
+  EntryTarget
+>("ChartLegendEntry", {
+  scalars: {
+    height: { get: () => entryHeight },
+    index: { get: ({ index }) => index },
+    left: { get: () => 0 },
+    top: { get: ({ index }) => index * entryHeight },
+    visible: keptIn<EntryTarget>(({ part: own }) => own)("visible", true, isTruth),
+    width: { get: ({ book, chart, index }) => (entryNames({ book, chart })[index] ?? "").length * 5.4 + 24 },
+  },
+});
+
+/** A legend names the series, or of a pie its slices. */
+const entryNames = ({ book, chart }: ChartTarget): readonly string[] => {
+  const data = book.charts.dataOf(chart);
+  return /Pie|Doughnut/.test(chart.type) ? data.categories : data.series.map(({ name }) => name);
+};
+
+const entriesOf = (target: PartTarget): EntryTarget[] =>
+  entryNames(target).map((_, index) => ({ ...below(`entry ${index}`)(target), index }));
+
+export const ChartLegendEntryCollection: ProxyClass<Excel.ChartLegendEntryCollection, PartTarget> = proxyClass<
+  Excel.ChartLegendEntryCollection,
+  PartTarget
+>("ChartLegendEntryCollection", {
+  items: { of: () => ChartLegendEntry, list: entriesOf },
+  methods: {
+    getCount: { answer: (target) => entriesOf(target).length },
+    getItemAt: {
+      of: () => ChartLegendEntry,
+      at: (target, index) => entriesOf(target)[wholeNumber(index, "The index", 0)] ?? null,
+    },
+  },
+});
 
 export const ChartDataLabelFormat: ProxyClass<Excel.ChartDataLabelFormat, PartTarget> = proxyClass<
   Excel.ChartDataLabelFormat,
@@ -233,6 +306,9 @@ export const ChartDataLabels: ProxyClass<Excel.ChartDataLabels, PartTarget> = pr
 >("ChartDataLabels", {
   scalars: {
     autoText: part("autoText", true, isTruth),
+    horizontalAlignment: part("horizontalAlignment", "Center", isOf("ChartTextHorizontalAlignment")),
+    showAsStickyCallout: { get: () => false },
+    verticalAlignment: part("verticalAlignment", "Center", isOf("ChartTextVerticalAlignment")),
     linkNumberFormat: part("linkNumberFormat", true, isTruth),
     numberFormat: part("numberFormat", "General", isText),
     position: part("position", "OutsideEnd", isOf("ChartDataLabelPosition")),
@@ -275,6 +351,23 @@ const substring = {
     below(`letters ${wholeNumber(start, "The start", 0)} ${wholeNumber(length, "The length", 1)}`)(target),
 };
 
+/** A size that was set, or that of the text. */
+const measured = (target: PartTarget, which: "height" | "width"): number =>
+  typeof target.part[which] === "number"
+    ? target.part[which]
+    : textSize(target, typeof target.part.text === "string" ? target.part.text : "0000", 9)[which];
+
+function setMeasure(target: PartTarget, which: "height" | "width", points: unknown): void {
+  target.part[which] = within(0, 100_000)(points);
+  target.book.charts.changed(target.chart);
+}
+
+/** Where the tail of a label that is a callout points to. */
+export const ChartDataLabelAnchor: ProxyClass<Excel.ChartDataLabelAnchor, PartTarget> = proxyClass<
+  Excel.ChartDataLabelAnchor,
+  PartTarget
+>("ChartDataLabelAnchor", { scalars: { left: part("left", 0, isNumber), top: part("top", 0, isNumber) } });
+
 export const ChartDataLabel: ProxyClass<Excel.ChartDataLabel, PartTarget> = proxyClass<
   Excel.ChartDataLabel,
   PartTarget
@@ -296,9 +389,20 @@ export const ChartDataLabel: ProxyClass<Excel.ChartDataLabel, PartTarget> = prox
     text: part("text", "", isText),
     textOrientation: part("textOrientation", 0, within(-90, 180)),
     top: part("top", 0, isNumber),
+    height: { get: (target) => measured(target, "height") },
+    horizontalAlignment: part("horizontalAlignment", "Center", isOf("ChartTextHorizontalAlignment")),
+    showAsStickyCallout: { get: () => false },
+    showBubbleSize: part("showBubbleSize", false, isTruth),
+    verticalAlignment: part("verticalAlignment", "Center", isOf("ChartTextVerticalAlignment")),
+    width: { get: (target) => measured(target, "width") },
   },
   objects: { format: { of: () => ChartDataLabelFormat, at: below("format") } },
-  methods: { getSubstring: substring },
+  methods: {
+    getSubstring: substring,
+    getTailAnchor: { of: () => ChartDataLabelAnchor, at: below("tailAnchor") },
+    setHeight: (target, points) => setMeasure(target, "height", points),
+    setWidth: (target, points) => setMeasure(target, "width", points),
+  },
 });
 
 /* -- Axes -- */
@@ -330,6 +434,7 @@ export const ChartAxisTitle: ProxyClass<Excel.ChartAxisTitle, PartTarget> = prox
     visible: part("visible", false, isTruth),
   },
   objects: { format: { of: () => ChartAxisTitleFormat, at: below("format") } },
+  methods: { setFormula: setTextFormula },
 });
 
 export const ChartGridlinesFormat: ProxyClass<Excel.ChartGridlinesFormat, PartTarget> = proxyClass<
@@ -350,7 +455,12 @@ const limit = (name: string) => part(name, "", (value: unknown) => (value === ""
 
 export const ChartAxis: ProxyClass<Excel.ChartAxis, PartTarget> = proxyClass<Excel.ChartAxis, PartTarget>("ChartAxis", {
   scalars: {
+    alignment: part("alignment", "Center", isOf("ChartTickLabelAlignment")),
     axisGroup: { get: () => "Primary" },
+    baseTimeUnit: part("baseTimeUnit", "Days", isOf("ChartAxisTimeUnit")),
+    customDisplayUnit: { get: ({ part: own }) => Number(own.customDisplayUnit ?? 1) },
+    majorTimeUnitScale: part("majorTimeUnitScale", "Days", isOf("ChartAxisTimeUnit")),
+    minorTimeUnitScale: part("minorTimeUnitScale", "Days", isOf("ChartAxisTimeUnit")),
     categoryType: part("categoryType", "Automatic", isOf("ChartAxisCategoryType")),
     displayUnit: part("displayUnit", "None", isOf("ChartAxisDisplayUnit")),
     isBetweenCategories: part("isBetweenCategories", true, isTruth),
@@ -394,6 +504,11 @@ export const ChartAxis: ProxyClass<Excel.ChartAxis, PartTarget> = proxyClass<Exc
     title: { of: () => ChartAxisTitle, at: below("title") },
   },
   methods: {
+    setCustomDisplayUnit(target, value) {
+      target.part.displayUnit = "Custom";
+      target.part.customDisplayUnit = isNumber(value);
+      target.book.charts.changed(target.chart);
+    },
     setPositionAt(target, value) {
       target.part.position = "Custom";
       target.part.positionAt = isNumber(value);
@@ -503,6 +618,33 @@ export const ChartTrendlineFormat: ProxyClass<Excel.ChartTrendlineFormat, PartTa
   PartTarget
 >("ChartTrendlineFormat", { objects: { line } });
 
+export const ChartTrendlineLabelFormat: ProxyClass<Excel.ChartTrendlineLabelFormat, PartTarget> = proxyClass<
+  Excel.ChartTrendlineLabelFormat,
+  PartTarget
+>("ChartTrendlineLabelFormat", { objects: { border, fill, font } });
+
+/** The equation or R squared beside a trendline. */
+export const ChartTrendlineLabel: ProxyClass<Excel.ChartTrendlineLabel, PartTarget> = proxyClass<
+  Excel.ChartTrendlineLabel,
+  PartTarget
+>("ChartTrendlineLabel", {
+  scalars: {
+    autoText: part("autoText", true, isTruth),
+    formula: part("formula", "", isText),
+    height: { get: (target) => measured(target, "height") },
+    horizontalAlignment: part("horizontalAlignment", "Center", isOf("ChartTextHorizontalAlignment")),
+    left: part("left", 0, isNumber),
+    linkNumberFormat: part("linkNumberFormat", true, isTruth),
+    numberFormat: part("numberFormat", "General", isText),
+    text: part("text", "", isText),
+    textOrientation: part("textOrientation", 0, within(-90, 180)),
+    top: part("top", 0, isNumber),
+    verticalAlignment: part("verticalAlignment", "Center", isOf("ChartTextVerticalAlignment")),
+    width: { get: (target) => measured(target, "width") },
+  },
+  objects: { format: { of: () => ChartTrendlineLabelFormat, at: below("format") } },
+});
+
 export const ChartTrendline: ProxyClass<Excel.ChartTrendline, PartTarget> = proxyClass<
   Excel.ChartTrendline,
   PartTarget
@@ -518,7 +660,10 @@ export const ChartTrendline: ProxyClass<Excel.ChartTrendline, PartTarget> = prox
     showRSquared: part("showRSquared", false, isTruth),
     type: part("type", "Linear", isOf("ChartTrendlineType")),
   },
-  objects: { format: { of: () => ChartTrendlineFormat, at: below("format") } },
+  objects: {
+    format: { of: () => ChartTrendlineFormat, at: below("format") },
+    label: { of: () => ChartTrendlineLabel, at: below("label") },
+  },
   methods: {
     delete(target) {
       for (const series of target.chart.series) {
@@ -601,6 +746,11 @@ export const ChartSeries: ProxyClass<Excel.ChartSeries, SeriesTarget> = proxyCla
         within(0, 500),
       ),
       hasDataLabels: look("hasDataLabels", false, isTruth),
+      invertColor: look("invertColor", "#FFFFFF", namedColour),
+      secondPlotSize: look("secondPlotSize", 75, within(5, 200)),
+      showConnectorLines: look("showConnectorLines", true, isTruth),
+      splitType: look("splitType", "SplitByPosition", isOf("ChartSplitType")),
+      splitValue: look("splitValue", 2, isNumber),
       invertIfNegative: look("invertIfNegative", false, isTruth),
       markerBackgroundColor: look("markerBackgroundColor", "", namedColour),
       markerForegroundColor: look("markerForegroundColor", "", namedColour),
@@ -728,6 +878,10 @@ export const ChartPlotArea: ProxyClass<Excel.ChartPlotArea, PartTarget> = proxyC
   {
     scalars: {
       height: part("height", 150, isNumber),
+      insideHeight: part("insideHeight", 130, isNumber),
+      insideLeft: part("insideLeft", 0, isNumber),
+      insideTop: part("insideTop", 0, isNumber),
+      insideWidth: part("insideWidth", 280, isNumber),
       left: part("left", 0, isNumber),
       position: part("position", "Automatic", isOf("ChartPlotAreaPosition")),
       top: part("top", 0, isNumber),

@@ -99,11 +99,82 @@ export const ConditionalRangeFont: ProxyClass<Excel.ConditionalRangeFont, Format
   },
 });
 
+const borderSides = ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight"] as const;
+type BorderTarget = { readonly format: FormatTarget; readonly side: (typeof borderSides)[number] };
+
+/** A property of one border. Kept for the add-in; the engine draws fill and font of a format. */
+const borderProperty = <Value extends string>(
+  name: "color" | "style",
+  standard: string,
+  check: (value: unknown) => string,
+): Scalar<BorderTarget, Value> => ({
+  get: ({ format, side }) => (formatOf(format).look.borders?.[side]?.[name] ?? standard) as Value,
+  set: ({ format, side }, value) => {
+    const { look } = formatOf(format);
+    look.borders = { ...look.borders, [side]: { ...look.borders?.[side], [name]: check(value) } };
+    redraw(format);
+  },
+});
+
+export const ConditionalRangeBorder: ProxyClass<Excel.ConditionalRangeBorder, BorderTarget> = proxyClass<
+  Excel.ConditionalRangeBorder,
+  BorderTarget
+>("ConditionalRangeBorder", {
+  scalars: {
+    color: borderProperty("color", "", (value) => namedColour(String(value))),
+    sideIndex: { get: ({ side }) => side },
+    style: borderProperty("style", "None", (value) => String(isOf("ConditionalRangeBorderLineStyle", value))) as Scalar<
+      BorderTarget,
+      Excel.ConditionalRangeBorder["style"]
+    >,
+  },
+});
+
+const borderAt = (side: BorderTarget["side"]) => ({
+  of: () => ConditionalRangeBorder,
+  at: (format: FormatTarget): BorderTarget => ({ format, side }),
+});
+
+export const ConditionalRangeBorderCollection: ProxyClass<Excel.ConditionalRangeBorderCollection, FormatTarget> =
+  proxyClass<Excel.ConditionalRangeBorderCollection, FormatTarget>("ConditionalRangeBorderCollection", {
+    items: { of: () => ConditionalRangeBorder, list: (format) => borderSides.map((side) => ({ format, side })) },
+    scalars: { count: { get: () => borderSides.length } },
+    objects: {
+      bottom: borderAt("EdgeBottom"),
+      left: borderAt("EdgeLeft"),
+      right: borderAt("EdgeRight"),
+      top: borderAt("EdgeTop"),
+    },
+    methods: {
+      getItem: {
+        of: () => ConditionalRangeBorder,
+        at: (format, side) => ({ format, side: oneOf(String(side), borderSides, "The border") }),
+      },
+      getItemAt: {
+        of: () => ConditionalRangeBorder,
+        at: (format, index) => {
+          const side = borderSides[wholeNumber(index, "The index", 0)];
+          return side ? { format, side } : null;
+        },
+      },
+    },
+  });
+
 export const ConditionalRangeFormat: ProxyClass<Excel.ConditionalRangeFormat, FormatTarget> = proxyClass<
   Excel.ConditionalRangeFormat,
   FormatTarget
 >("ConditionalRangeFormat", {
+  scalars: {
+    // Kept for the add-in; the engine draws fill and font of a format.
+    numberFormat: kept(
+      ({ look }) => look.numberFormat ?? "",
+      ({ look }, format) => {
+        look.numberFormat = text(format, "A number format");
+      },
+    ),
+  },
   objects: {
+    borders: { of: () => ConditionalRangeBorderCollection, at: (target) => target },
     fill: { of: () => ConditionalRangeFill, at: (target) => target },
     font: { of: () => ConditionalRangeFont, at: (target) => target },
   },
@@ -247,9 +318,28 @@ export const ColorScaleConditionalFormat: ProxyClass<Excel.ColorScaleConditional
   },
 });
 
+/** Properties of a bar that are kept for the add-in and the file, though the engine does not draw them. */
+const barOther = (name: string, standard: string) =>
+  // biome-ignore lint/suspicious/noExplicitAny: words of several enumerations.
+  kept<any>(
+    ({ dataBar }) => dataBar[name] ?? standard,
+    ({ dataBar }, value) => {
+      dataBar[name] = value;
+    },
+  );
+
+const barBorder = (name: "positiveBorder" | "negativeBorder") =>
+  kept<string>(
+    ({ dataBar }) => String(dataBar[name] ?? ""),
+    ({ dataBar }, colour) => {
+      dataBar[name] = colour === "" ? "" : namedColour(colour);
+    },
+  );
+
 export const ConditionalDataBarPositiveFormat: ProxyClass<Excel.ConditionalDataBarPositiveFormat, FormatTarget> =
   proxyClass<Excel.ConditionalDataBarPositiveFormat, FormatTarget>("ConditionalDataBarPositiveFormat", {
     scalars: {
+      borderColor: barBorder("positiveBorder"),
       fillColor: kept(
         ({ dataBar }) => dataBar.positive,
         ({ dataBar }, colour) => {
@@ -268,6 +358,13 @@ export const ConditionalDataBarPositiveFormat: ProxyClass<Excel.ConditionalDataB
 export const ConditionalDataBarNegativeFormat: ProxyClass<Excel.ConditionalDataBarNegativeFormat, FormatTarget> =
   proxyClass<Excel.ConditionalDataBarNegativeFormat, FormatTarget>("ConditionalDataBarNegativeFormat", {
     scalars: {
+      borderColor: barBorder("negativeBorder"),
+      matchPositiveBorderColor: kept(
+        ({ dataBar }) => (dataBar.negativeBorder ?? "") === (dataBar.positiveBorder ?? ""),
+        ({ dataBar }, match) => {
+          if (match) dataBar.negativeBorder = dataBar.positiveBorder ?? "";
+        },
+      ),
       fillColor: kept(
         ({ dataBar }) => dataBar.negative,
         ({ dataBar }, colour) => {
@@ -291,16 +388,6 @@ const barEnd = (name: "lower" | "upper") =>
         type: isOf("ConditionalFormatRuleType", given.type) as string,
         ...(given.formula === undefined ? {} : { formula: String(given.formula) }),
       };
-    },
-  );
-
-/** Properties of a bar that are kept for the add-in and the file, though the engine does not draw them. */
-const barOther = (name: string, standard: string) =>
-  // biome-ignore lint/suspicious/noExplicitAny: words of several enumerations.
-  kept<any>(
-    ({ dataBar }) => dataBar[name] ?? standard,
-    ({ dataBar }, value) => {
-      dataBar[name] = value;
     },
   );
 

@@ -1,7 +1,7 @@
 import { absoluteAddress, quotedSheet } from "../../engine/addresses";
 import type { Area } from "../../engine/area";
 import type { Book } from "../../engine/book";
-import { readValues } from "../../engine/cells";
+import { readTypes, readValues } from "../../engine/cells";
 import { type DefinedName, nameFault } from "../../engine/names";
 import { addressOf, resolveArea } from "../../engine/references";
 import { type Sheet, nameOf as sheetName } from "../../engine/sheets";
@@ -85,7 +85,12 @@ function sheetOfName(target: NameTarget): Sheet | null {
 export const NamedItemArrayValues: ProxyClass<Excel.NamedItemArrayValues, Area> = proxyClass<
   Excel.NamedItemArrayValues,
   Area
->("NamedItemArrayValues", { scalars: { values: { get: readValues } } });
+>("NamedItemArrayValues", {
+  scalars: {
+    types: { get: (area) => readTypes(area) as unknown as Excel.RangeValueType[][] },
+    values: { get: readValues },
+  },
+});
 
 function checkFormula(book: Book, given: unknown): string {
   const formula = typeof given === "string" && !given.startsWith("=") ? `=${given}` : text(given, "A formula");

@@ -4,6 +4,8 @@ import { readFormats, readFormulas, readText, readTypes, readValues } from "../.
 import { isColumnHidden, isRowHidden } from "../../engine/layout";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { wholeNumber } from "./arguments";
+import { toR1C1 } from "./r1c1";
+import { Range } from "./range";
 
 /** Keeps only what stands in visible rows and columns. */
 function visible<T>(area: Area, grid: readonly (readonly T[])[]): T[][] {
@@ -23,6 +25,13 @@ export const RangeView: ProxyClass<Excel.RangeView, Area> = proxyClass<Excel.Ran
     columnCount: { get: (area) => visible(area, addresses({ ...area, rowCount: 1 }))[0]?.length ?? 0 },
     formulas: { get: (area) => visible(area, readFormulas(area)) },
     formulasLocal: { get: (area) => visible(area, readFormulas(area)) },
+    formulasR1C1: {
+      get: (area) =>
+        visible(
+          area,
+          readFormulas(area).map((row, r) => row.map((formula, c) => toR1C1(formula, area.row + r, area.column + c))),
+        ),
+    },
     index: { get: (area) => area.row },
     numberFormat: { get: (area) => visible(area, readFormats(area)) },
     rowCount: { get: (area) => visible(area, addresses(area)).length },
@@ -30,6 +39,7 @@ export const RangeView: ProxyClass<Excel.RangeView, Area> = proxyClass<Excel.Ran
     valueTypes: { get: (area) => visible(area, readTypes(area)) as unknown as Excel.RangeValueType[][] },
     values: { get: (area) => visible(area, readValues(area)) },
   },
+  methods: { getRange: { of: () => Range, at: (area) => area } },
   objects: { rows: { of: () => RangeViewCollection, at: (area) => area } },
 });
 

@@ -95,7 +95,11 @@ export abstract class ClientObject {
     const itemTree: Record<string, LoadTree> = {};
     let itemsAsked = items !== undefined && asked.length === 0;
     let wholeItems = itemsAsked;
-    for (const name of asked.length ? asked : this.#plainProperties()) {
+    const all = asked.length === 0 || asked.includes("*");
+    // Who asks for the items of a collection is told their count too, as published samples rely on.
+    const count = items && scalars.count && asked.includes("items") ? ["count"] : [];
+    const named = asked.filter((name) => name !== "*");
+    for (const name of [...(all ? this.#plainProperties() : []), ...named, ...count]) {
       const below = tree[name] ?? {};
       if (scalars[name]) {
         this.$members.check(this.context, name);
