@@ -10,8 +10,8 @@ const rowHeight = 22;
 const nameWidth = 106;
 const askedFrom = 110;
 const askedWidth = 46;
-const plotFrom = 166;
-const plotWidth = 134;
+const plotFrom = 174;
+const plotWidth = 126;
 const top = 20;
 /** Standard deviations to either side of the middle that the plot reaches; who stands beyond is drawn at its edge. */
 const reach = 2.5;

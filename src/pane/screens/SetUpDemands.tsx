@@ -10,6 +10,7 @@ import { Message } from "../parts/Message";
 import { useDeed } from "../useDeed";
 import { words } from "../words";
 import { demandWords } from "../words/demands";
+import "./setUpDemands.css";
 import { useWorkbook } from "../workbook";
 
 export const noSport = "";
@@ -55,7 +56,7 @@ export function SetUpDemands() {
   const plan = demands && weightsToWrite(demands.weights, background, { replaces });
   const { outcome } = writing;
   return (
-    <section className="card" aria-labelledby="demands-title">
+    <section className="card set-up-demands" aria-labelledby="demands-title">
       <h2 id="demands-title">{demandWords.title}</h2>
       <SportChoice sport={sport} onChange={choose} />
       {demands && plan && (
