@@ -51,7 +51,8 @@ export function mixedModel(
   const isRounding = (squares: number): boolean =>
     isRoundingOnly(Math.sqrt(squares / degreesOfFreedom), largestSize(present));
   if (isRounding(leastSquaresAt(design, 0).squares)) return refuse(noSpread("results"));
-  const ratio = likeliestRatio(design);
+  const likeliest = likeliestRatio(design);
+  const ratio = likeliest < smallestRatio ? 0 : likeliest;
   const { squares } = leastSquaresAt(design, ratio);
   if (ratio === largestRatio || isRounding(squares)) return refuse(noSpread("repeated results"));
   const varianceWithin = squares / (resultCount - design.sessions);
@@ -68,6 +69,12 @@ export function mixedModel(
 
 /** Noise of a hundred-thousandth of the spread between athletes or less: copied results. */
 const largestRatio = 1e10;
+
+/**
+ * A spread between athletes of a thousandth of the noise or less is none: where there is none, the likelihood is so flat
+ * that rounding alone, another in another unit, would place its top anywhere below.
+ */
+const smallestRatio = 1e-6;
 
 /** The ratio of least deviance: the best cell of a coarse grid over 20 powers of ten, then the root of the slope in it. */
 function likeliestRatio(design: Design): number {
