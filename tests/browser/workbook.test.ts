@@ -316,6 +316,27 @@ describe("the grid", () => {
     ]);
   });
 
+  it("leaves a decimal comma in a text as it is, and says what a pasted formula lacks", async () => {
+    await paste("A26", { "text/plain": "1,5\t2.5\t=TAPELINE.ASYMMETRY(1)" });
+    await open.page.locator("dialog[open]").waitFor();
+    expect((await message()).slice(-1)).toEqual([
+      "=TAPELINE.ASYMMETRY(1): You've entered too few arguments for TAPELINE.ASYMMETRY: right is missing.",
+    ]);
+    await open.page.keyboard.press("Escape");
+    expect(await values("A26:B26")).toEqual([["1,5", 2.5]]);
+    await select("A26:C26");
+    await press("Delete");
+  });
+
+  it("copies out lines of one cell in quotes, and empty cells in their places", async () => {
+    await paste("A40", { "text/plain": 'Left\t\tRight\n"two\nlines"\t\t7\n' });
+    await select("A40:C41");
+    await press("Control+c");
+    await open.page.waitForTimeout(500);
+    expect(await open.page.evaluate(() => navigator.clipboard.readText())).toBe('Left\t\tRight\n"two\nlines"\t\t7');
+    await press("Delete");
+  });
+
   it("takes the numbers behind a table of another program, not how they looked there", async () => {
     const cells = '<td>Left</td><td sdval="150.4567" sdnum="1043;">150,5</td><td x:num="7.125">7.1</td>';
     await paste("A30", { "text/plain": "Left\t150,5\t7.1", "text/html": `<table><tr>${cells}</tr></table>` });

@@ -86,6 +86,23 @@ function byHand(left: readonly number[], right: readonly number[]): number {
       expect(contents(analysed.getWorksheet(name)!)).toEqual(before);
     });
 
+    it("has its locks, its links, and texts that are indented, turned and shrunk", () => {
+      const notes = alone.getWorksheet("Notes")!;
+      // That the file has them in the first place; that nothing changed is compared above.
+      expect(notes.getCell("A2").alignment.indent).toBe(2);
+      const lockedIn = (path: string) => {
+        const { sheets, sheetOrder } = openXlsx(new Uint8Array(readFileSync(path)), "locks").workbook;
+        return sheets![sheetOrder![1]!]!.cellData![1]![0]!.custom?.locked;
+      };
+      expect(["squad.xlsx", "analysed.xlsx"].map((name) => lockedIn(at("again", name)))).toEqual([false, false]);
+      expect(notes.getCell("B2").alignment).toMatchObject({ textRotation: 45, shrinkToFit: true });
+      expect(notes.getCell("A3").hyperlink).toBe("https://example.org/hops?a=1&b=2");
+      const lockOf = (workbook: Workbook) =>
+        (workbook.getWorksheet("Notes") as unknown as { sheetProtection?: object }).sheetProtection;
+      expect(lockOf(alone)).toMatchObject({ sheet: true });
+      expect(lockOf(analysed)).toEqual(lockOf(alone));
+    });
+
     it("shows the values of its formulas", () => {
       const before = alone.getWorksheet("Notes")!.getCell("B1");
       expect(before.result).toBeCloseTo(2716.5 / 18, 8); // sum and count of the left trials of squad.fods, by hand
@@ -193,8 +210,9 @@ function contents(sheet: Worksheet): Record<string, object> {
   return found;
 }
 
-const contentOf = ({ value, numFmt, font, fill, border, alignment, note }: Cell): object => ({
+const contentOf = ({ value, numFmt, font, fill, border, alignment, protection, note }: Cell): object => ({
   value,
+  protection,
   numFmt,
   font: { bold: font?.bold, italic: font?.italic, size: font?.size, color: font?.color, name: font?.name },
   // Of a solid fill the second colour is never seen, and every program writes its own there.

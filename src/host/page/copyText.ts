@@ -1,6 +1,6 @@
-import { IClipboardInterfaceService } from "@univerjs/ui";
+import type { IRange } from "@univerjs/core";
+import { ISheetClipboardService } from "@univerjs/sheets-ui";
 import { readText } from "../engine/cells";
-import { selectedAreas } from "../engine/selection";
 import { usedPart } from "../engine/usedRange";
 import type { Book } from "../index";
 import { textOfCells } from "./pastedTable";
@@ -10,18 +10,23 @@ import { textOfCells } from "./pastedTable";
  * never filled, so that the ones after them move to the left, and does not quote texts of several lines.
  */
 export function copyTextAsTyped(book: Book): void {
-  const clipboard = book.injector.get(IClipboardInterfaceService);
-  const write = clipboard.write.bind(clipboard);
-  clipboard.write = (text, markup, ...rest) =>
-    // What is copied inside a cell being edited has no table.
-    write(/<table/i.test(markup) ? selectedText(book) : text, markup, ...rest);
+  const clipboard = book.injector.get(ISheetClipboardService);
+  const generate = clipboard.generateCopyContent.bind(clipboard);
+  clipboard.generateCopyContent = (workbookId, sheetId, range, ...rest) => {
+    const content = generate(workbookId, sheetId, range, ...rest);
+    return content && { ...content, plain: textOfRange(book, sheetId, range) };
+  };
 }
 
-function selectedText(book: Book): string {
-  const selected = selectedAreas(book).at(-1)!;
-  const part = usedPart(book, selected.sheetId, selected, true);
-  const sheet = book.worksheet(selected.sheetId);
+function textOfRange(book: Book, sheetId: string, { startRow, startColumn, endRow, endColumn }: IRange): string {
+  const sheet = book.worksheet(sheetId);
+  // Whole rows and columns have no ends.
+  const [row, column] = [startRow || 0, startColumn || 0];
+  const rowCount = (Number.isFinite(endRow) ? endRow : sheet.getRowCount() - 1) - row + 1;
+  const columnCount = (Number.isFinite(endColumn) ? endColumn : sheet.getColumnCount() - 1) - column + 1;
+  const selected = { book, sheetId, row, column, rowCount, columnCount };
   // A selection of a few empty cells is copied as such; of whole rows and columns, the part in use.
-  const area = selected.rowCount * selected.columnCount <= 10_000 || !part ? selected : { ...selected, ...part };
+  const area =
+    rowCount * columnCount <= 10_000 ? selected : { ...selected, ...usedPart(book, sheetId, selected, true) };
   return textOfCells(readText(area).filter((_, index) => !sheet.getRowFiltered(area.row + index)));
 }
