@@ -146,7 +146,7 @@ function priorityWords(
     points === null
       ? ""
       : points < 0
-        ? `You are ${-points} points below the middle of ${profile.comparedWith.name}.`
+        ? `You are ${counted(-points, "point")} below the middle of ${profile.comparedWith.name}.`
         : "You are at the middle or above it: build on it.";
   const counts = own && own.weight > 1 ? `It counts more than others${roleWords(profile.role)}.` : "";
   const told = [place, counts, side?.why ?? ""].filter((words) => words !== "");

@@ -115,4 +115,7 @@ const testsOf = ({ tests }: QualityStanding): string =>
 const ratioWords = (ratios: readonly Ratio[]): string => ratios.map((ratio) => `${ratioSentence(ratio)}.`).join(" ");
 
 const shown = (score: number): string => String(Number(score.toPrecision(4)));
-const signed = (z: number): string => `${z < 0 ? "−" : "+"}${Math.abs(z).toFixed(1)}`;
+const signed = (z: number): string => {
+  const size = Math.abs(z).toFixed(1);
+  return size === "0.0" ? size : `${z < 0 ? "−" : "+"}${size}`;
+};
