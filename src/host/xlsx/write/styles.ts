@@ -215,7 +215,8 @@ function alignmentTag({ ht, vt, tb, tr, pd }: IStyleData, marks: CellMarks): str
   const angle = tr?.v === BooleanNumber.TRUE ? 255 : tr?.a ? (tr.a < 0 ? -tr.a : tr.a + 90) : undefined;
   const wrap = tb === WrapStrategy.WRAP;
   const attributes = {
-    horizontal,
+    // LibreOffice takes a turned text that says nothing of this for one on the left.
+    horizontal: horizontal ?? (angle === undefined ? undefined : "general"),
     vertical,
     textRotation: angle,
     wrapText: wrap,
