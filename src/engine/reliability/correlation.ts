@@ -36,6 +36,6 @@ export function correlation(first: readonly number[], second: readonly number[])
   return ok({
     coefficient,
     slope: products / squares[0],
-    p: t === Number.POSITIVE_INFINITY ? 0 : 2 * studentTCumulative(-t, degreesOfFreedom),
+    p: 2 * studentTCumulative(-t, degreesOfFreedom),
   });
 }

@@ -1,3 +1,4 @@
+import { noncentralTCumulative } from "../../../src/engine/distributions/noncentralT";
 import { blandAltman } from "../../../src/engine/reliability/blandAltman";
 import { unwrap } from "../../../src/engine/result";
 import { expected, expectRelative, rows } from "../../reference/reference";
@@ -48,6 +49,23 @@ describe("limits of agreement", () => {
     const { upper } = unwrap(blandAltman(meters, { confidence: 0.9 }));
     expectRelative(upper.low, 52.3971842981065, 1e-9);
     expectRelative(upper.high, 110.8049444655367, 1e-9);
+  });
+
+  // Outside check: the definition of the exact limits, by the noncentral t distribution whose values scipy gave.
+  test("exact limits about two standard deviations speak of two, not of 1.96", () => {
+    const { bias, standardDeviation, upper, count } = unwrap(blandAltman(meters, { confidence: 0.9, multiplier: 2 }));
+    const root = Math.sqrt(count);
+    for (const [limit, share] of [
+      [upper.low, 0.05],
+      [upper.high, 0.95],
+    ] as const) {
+      const t = ((limit - bias.value) / standardDeviation) * root;
+      expectRelative(noncentralTCumulative(t, count - 1, 2 * root), share, 1e-9);
+    }
+  });
+
+  test("three pairs are enough", () => {
+    expect(unwrap(blandAltman(meters.slice(0, 3), { confidence: 0.95 })).count).toBe(3);
   });
 
   test("a missing partner drops the pair; equal differences and two pairs are refused", () => {

@@ -17,6 +17,27 @@ describe("correlation", () => {
     expect(line.p).toBeCloseTo(0, 6);
   });
 
+  test("points on a line without rounding have a p of exactly 0", () => {
+    expect(unwrap(correlation([1, 1, 3, 3], [7, 7, 5, 5]))).toEqual({ coefficient: -1, slope: -1, p: 0 });
+  });
+
+  test("a large constant in the data costs no digits", () => {
+    const [first, second] = [
+      [1, 2, 4],
+      [3, 1.5, 2],
+    ] as const;
+    const moved = (values: readonly number[]) => values.map((value) => value + 2 ** 40);
+    const { coefficient } = unwrap(correlation(first, second));
+    expectRelative(unwrap(correlation(moved(first), second)).coefficient, coefficient, 1e-9);
+    expectRelative(unwrap(correlation(first, moved(second))).coefficient, coefficient, 1e-9);
+  });
+
+  test("values that differ in their last digits alone are equal ones", () => {
+    expect(correlation([1e20, 1e20 * (1 + 2 ** -52), 1e20], [1, 2, 3])).toMatchObject({
+      reasons: [{ code: "noSpread", facts: { what: "values of one kind" } }],
+    });
+  });
+
   test("few pairs, equal values and unequal lists are refused", () => {
     expect(correlation([1, 2], [3, 4])).toMatchObject({
       reasons: [{ code: "tooFew", facts: { what: "pairs", needed: 3, got: 2 } }],

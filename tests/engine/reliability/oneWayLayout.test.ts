@@ -39,6 +39,12 @@ describe("one-way layout of unequally many results", () => {
     expectRelative(layout.typicalError.high, reference.TE_ci.ci_high ?? reference.TE_ci[1], 1e-9);
   });
 
+  test("athletes without any result change nothing", () => {
+    const results = groups("dyestuff_long", "batch", "yield");
+    const padded = [[], ...results, [null, null]];
+    expect(oneWayLayout(padded, { confidence: 0.95 })).toEqual(oneWayLayout(results, { confidence: 0.95 }));
+  });
+
   test("a single repeated athlete and copied results are refused", () => {
     expect(oneWayLayout([[1, 2], [3]], { confidence: 95 })).toMatchObject({
       reasons: [
