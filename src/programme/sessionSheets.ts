@@ -14,7 +14,7 @@ const columns: readonly ReportColumn[] = [
     meaning: "Share of the estimated maximum, and repetitions left in reserve.",
   },
   { key: "load", heading: "Load (kg)", meaning: "Bar and plates together.", format: "0.0" },
-  { key: "done", heading: "Done: load × repetitions of each set", meaning: "Room for a pencil." },
+  { key: "done", heading: "Done, set by set", meaning: "Load and repetitions of each set: room for a pencil." },
 ];
 
 const everySession = "Warm up first. Stop at pain or when technique breaks down, and tell the coach.";
@@ -34,7 +34,7 @@ export function athleteSession(
     title: first.athlete,
     subtitle: subtitleOf(first),
     parts: [
-      tableOf(own),
+      tableOf(own, hasLoads(own)),
       ...cautionsOn(own, exercises),
       { kind: "text", text: "Rating of the session (0 to 10): ____   Minutes: ____", tone: "plain" },
     ],
@@ -60,7 +60,10 @@ export function groupSession(
     parts: [
       ...athletes.flatMap((athlete): PagePart[] => [
         heading(athlete),
-        tableOf(own.filter((row) => row.athlete === athlete)),
+        tableOf(
+          own.filter((row) => row.athlete === athlete),
+          hasLoads(own),
+        ),
       ]),
       ...cautionsOn(own, exercises),
     ],
@@ -86,15 +89,15 @@ function cautionsOn(rows: readonly PlanRow[], exercises: readonly Exercise[]): P
   ];
 }
 
-const tableOf = (rows: readonly PlanRow[]): PagePart => ({
+/** Where no load is reckoned on a page, the pencil gets its room. */
+const hasLoads = (rows: readonly PlanRow[]): boolean => rows.some(({ load }) => load !== null);
+
+const tableOf = (rows: readonly PlanRow[], withLoads: boolean): PagePart => ({
   kind: "table",
-  columns,
+  columns: columns.filter(({ key }) => withLoads || key !== "load"),
   rows: rows.map(({ exercise, sets, repetitions, intensity, load }) => [
-    exercise,
-    sets,
-    repetitions,
-    intensity,
-    load,
+    ...[exercise, sets, repetitions, intensity],
+    ...(withLoads ? [load] : []),
     null,
   ]),
   toFillIn: true,
