@@ -1,20 +1,24 @@
 import { qualities } from "../store/readyBatteries";
 
-/**
- * Ready to play and train week after week: no single test stands for it, so that it is asked for even where nothing in
- * the battery answers.
- */
-export const robustness = "Robustness";
+/** What a sport can ask for, each with the name the workbook's tables get where no test of the coach's has one. */
+export const demandNames = {
+  ...qualities,
+  /**
+   * Ready to play and train week after week: no single test stands for it, so that it is asked for even where nothing in
+   * the battery answers.
+   */
+  robustness: "Robustness",
+} as const;
 
-type Quality = (typeof qualities)[keyof typeof qualities];
+export type Demanded = keyof typeof demandNames;
 
 /** Parts of the body whose muscles tire by themselves. */
 export const capacityRegions = ["legs", "trunk", "shoulders"] as const;
 export type CapacityRegion = (typeof capacityRegions)[number];
 
 /** How much each quality counts for a role: 1 as any, 2 twice as much, 0 not at all. */
-export type RoleDemands = Readonly<Record<Exclude<Quality, "Muscle capacity"> | typeof robustness, number>> & {
-  readonly [qualities.muscleCapacity]: Readonly<Record<CapacityRegion, number>>;
+export type RoleDemands = Readonly<Record<Exclude<Demanded, "muscleCapacity">, number>> & {
+  readonly muscleCapacity: Readonly<Record<CapacityRegion, number>>;
 };
 
 /** What a sport asks of its roles. */
@@ -26,17 +30,11 @@ type SevenWeights = readonly [
 ];
 
 const demands = (
-  [speed, changeOfDirection, lowerBodyPower, upperBodyPower, strength, endurance, robust]: SevenWeights,
+  [speed, changeOfDirection, lowerBodyPower, upperBodyPower, strength, endurance, robustness]: SevenWeights,
   [legs, trunk, shoulders]: readonly [legs: number, trunk: number, shoulders: number],
 ): RoleDemands => ({
-  [qualities.speed]: speed,
-  [qualities.changeOfDirection]: changeOfDirection,
-  [qualities.lowerBodyPower]: lowerBodyPower,
-  [qualities.upperBodyPower]: upperBodyPower,
-  [qualities.strength]: strength,
-  [qualities.muscleCapacity]: { legs, trunk, shoulders },
-  [qualities.endurance]: endurance,
-  [robustness]: robust,
+  ...{ speed, changeOfDirection, lowerBodyPower, upperBodyPower, strength, endurance, robustness },
+  muscleCapacity: { legs, trunk, shoulders },
 });
 
 /**

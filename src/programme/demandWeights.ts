@@ -1,14 +1,14 @@
 import type { Background } from "../store/background";
 import type { QualityWeight } from "../store/qualityWeights";
-import { qualities } from "../store/readyBatteries";
 import { isSameName, nameKey } from "../store/sameName";
 import {
   type CapacityRegion,
   capacityRegions,
+  type Demanded,
   type DemandTemplate,
+  demandNames,
   demandTemplates,
   type RoleDemands,
-  robustness,
 } from "./demandTemplates";
 
 /** What a template says for a squad and its battery. */
@@ -27,8 +27,10 @@ export function demandWeights({ roles }: DemandTemplate, background: Background)
   const known = Object.keys(roles);
   const unknownRoles = rolesOf(background).filter((role) => !known.some((one) => isSameName(one, role)));
   const tested = distinct(background.battery.flatMap(({ quality }) => quality ?? []));
-  const meant = new Set<string | null>(tested.map(qualityMeant));
-  const untested = [...Object.values(qualities), robustness].filter((quality) => !meant.has(quality));
+  const meant = new Set(tested.map(qualityMeant));
+  const untested = (Object.keys(demandNames) as Demanded[])
+    .filter((demanded) => !meant.has(demanded))
+    .map((demanded) => demandNames[demanded]);
   const weights = [...tested, ...untested].flatMap((quality) =>
     [...known, ...unknownRoles].map((role) => ({ quality, role, weight: weightIn(roles[role], quality) })),
   );
@@ -80,22 +82,23 @@ function isUntouched(background: Background): boolean {
 function weightIn(role: RoleDemands | undefined, quality: string): number {
   const meant = qualityMeant(quality);
   if (role === undefined || meant === null) return 1;
-  if (meant !== qualities.muscleCapacity) return role[meant];
+  if (meant !== "muscleCapacity") return role[meant];
   return Math.max(...regionsIn(quality).map((region) => role[meant][region]));
 }
 
-type Demanded = keyof RoleDemands;
-
-/** By the first of these that fits; coaches call their qualities as they like. */
+/** By the first of these that fits, English and German; coaches call their qualities as they like. */
 const spellings: readonly (readonly [RegExp, Demanded])[] = [
-  [/robust|resilien|availab/, robustness],
-  [/capacity/, qualities.muscleCapacity],
-  [/change of direction|agility/, qualities.changeOfDirection],
-  [/(jump|leg|lower).*power|reactive|^jump/, qualities.lowerBodyPower],
-  [/(throw|arm|upper).*power|^throw/, qualities.upperBodyPower],
-  [/strength/, qualities.strength],
-  [/endurance|aerobic|fitness/, qualities.endurance],
-  [/speed|sprint|acceleration/, qualities.speed],
+  [/robust|resilien|availab|belastbar/, "robustness"],
+  [/capacity|kraftausdauer/, "muscleCapacity"],
+  [/change of direction|agility|richtungswechsel|wendig/, "changeOfDirection"],
+  [
+    /(jump|leg|lower).*power|reactive|^jump|sprungkraft|reaktiv|(bein|unterkörper).*(schnell|explosiv)kraft/,
+    "lowerBodyPower",
+  ],
+  [/(throw|arm|upper).*power|^throw|wurfkraft|(arm|oberkörper).*(schnell|explosiv)kraft/, "upperBodyPower"],
+  [/strength|kraft/, "strength"],
+  [/endurance|aerobic|fitness|ausdauer/, "endurance"],
+  [/speed|sprint|acceleration|schnelligkeit|geschwindigkeit|beschleunigung/, "speed"],
 ];
 
 /** The quality of the templates that a coach's word means; null where that cannot be told. */
@@ -103,7 +106,11 @@ const qualityMeant = (quality: string): Demanded | null =>
   spellings.find(([pattern]) => pattern.test(nameKey(quality)))?.[1] ?? null;
 
 const regionWords: Readonly<Record<CapacityRegion, RegExp>> = {
-  ...{ legs: /leg|calf|hamstring|groin|knee|hip/, trunk: /trunk|core|back/, shoulders: /shoulder|arm|upper/ },
+  ...{
+    legs: /leg|calf|hamstring|groin|knee|hip|bein|wade|leiste|knie|hüft/,
+    trunk: /trunk|core|back|rumpf|rücken/,
+    shoulders: /shoulder|arm|upper|schulter|oberkörper/,
+  },
 };
 
 /** The regions that a capacity names ("Muscle capacity, legs"); all of them where it names none. */
