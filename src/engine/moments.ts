@@ -29,9 +29,9 @@ export const standardDeviation = (values: readonly number[]): number => Math.sqr
 
 /** Middle value, or the mean of the two middle ones. */
 export function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
+  const sorted = ascending(values);
   const middle = (sorted.length - 1) / 2;
-  return mean(sorted.slice(Math.floor(middle), Math.ceil(middle) + 1));
+  return mean(Array.from(sorted.slice(Math.floor(middle), Math.ceil(middle) + 1)));
 }
 
 /**
@@ -40,6 +40,9 @@ export function median(values: readonly number[]): number {
  */
 export const isRoundingOnly = (rootMeanSquare: number, magnitude: number): boolean =>
   rootMeanSquare <= 16 * Number.EPSILON * magnitude;
+
+/** Sorted as numbers by the machine itself, many times faster than by a comparison of ours. */
+export const ascending = (values: readonly number[]): Float64Array => Float64Array.from(values).sort();
 
 /**
  * What is equal on paper is equal here: a score without what rounding has left in its last digits, of which fourteen

@@ -1,3 +1,4 @@
+import { ascending } from "../moments";
 import { presentValues } from "../presentValues";
 import { outOfRange, tooFew } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -18,7 +19,7 @@ export function quantile(
   share: number,
   { type = 7 }: { readonly type?: QuantileType } = {},
 ): Result<number> {
-  const sorted = presentValues(values).sort((a, b) => a - b);
+  const sorted = ascending(presentValues(values));
   const reasons = [];
   if (sorted.length < 1) reasons.push(tooFew("values", 1, 0));
   if (!(share >= 0 && share <= 1)) reasons.push(outOfRange("the share", 0, 1, share));
