@@ -17,6 +17,7 @@ const DeliverScreen = lazy(() => import("./screens/DeliverScreen"));
 const LoadScreen = lazy(() => import("./screens/LoadScreen"));
 const OutcomeScreen = lazy(() => import("./screens/OutcomeScreen"));
 const PagesScreen = lazy(() => import("./screens/PagesScreen"));
+const TryGuide = lazy(() => import("./screens/TryGuide"));
 const RemoveAthleteScreen = lazy(() => import("./screens/RemoveAthleteScreen"));
 const FunctionsPage = lazy(() => import("./screens/FunctionsPage"));
 
@@ -26,6 +27,9 @@ export function App() {
     <ErrorEdge>
       <WorkbookProvider>
         <TakeBackBar />
+        <Suspense fallback={null}>
+          <TryGuide screen={screen} go={go} />
+        </Suspense>
         <Suspense fallback={<Waiting />}>
           <Shown screen={screen} go={go} />
         </Suspense>
@@ -61,7 +65,7 @@ function Shown({ screen, go }: { readonly screen: Screen; readonly go: (screen: 
     case "removeAthlete":
       return <RemoveAthleteScreen go={go} />;
     case "functions":
-      return <FunctionsPage go={go} />;
+      return <FunctionsPage wished={screen.wished} go={go} />;
   }
 }
 

@@ -14,7 +14,7 @@ export type Screen =
   | { readonly kind: "outcome" }
   | { readonly kind: "pages" }
   | { readonly kind: "removeAthlete" }
-  | { readonly kind: "functions" };
+  | { readonly kind: "functions"; readonly wished?: string };
 
 /** Whom an entry sheet is to be made for in what, where another screen has found it already. */
 export type WishedTests = Report["testAgain"];

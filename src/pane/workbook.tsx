@@ -3,6 +3,7 @@ import type { Deed } from "../sheet/deed";
 import { readBackground } from "../sheet/readBackground";
 import { type Background, noBackground } from "../store/background";
 import type { StoreRemark, StoreTableId } from "../store/storeTable";
+import { RecentProvider } from "./recent";
 import { useWatch, useWhenQuiet } from "./useWatch";
 
 /** What the pane knows of the workbook beside the selection, and what it has done to it. */
@@ -22,6 +23,8 @@ export type WorkbookState = {
   readonly remember: (deed: Deed) => void;
   /** Something else may have been written since it was taken back: that stays. */
   readonly forget: (deed: Deed) => void;
+  /** What was done on sheets that are gone for good (by their identities) cannot be taken back. */
+  readonly forgetSheets: (gone: ReadonlySet<string>) => void;
 };
 
 type Known = Pick<WorkbookState, "state" | "error" | "background" | "edition" | "remarks" | "present">;
@@ -83,8 +86,16 @@ export function WorkbookProvider({ children }: { readonly children: ReactNode })
       lastDeed: deeds.at(-1) ?? null,
       remember: (deed) => setDeeds((before) => [...before, deed]),
       forget: (deed) => setDeeds((before) => before.filter((one) => one !== deed)),
+      forgetSheets: (gone) =>
+        setDeeds((before) =>
+          before.filter(({ steps }) => !steps.some((step) => "sheetId" in step && gone.has(step.sheetId))),
+        ),
     }),
     [known, refresh, deeds],
   );
-  return <Context value={workbook}>{children}</Context>;
+  return (
+    <Context value={workbook}>
+      <RecentProvider>{children}</RecentProvider>
+    </Context>
+  );
 }

@@ -5,11 +5,16 @@ import { useWorkbook } from "../workbook";
 import { FunctionsScreen } from "./functions/FunctionsScreen";
 
 /** The functions for a coach's own formulas. */
-export default function FunctionsPage({ go }: { readonly go: (screen: Screen) => void }) {
+export default function FunctionsPage(props: {
+  /** What is looked for among them from the start. */
+  readonly wished?: string | undefined;
+  readonly go: (screen: Screen) => void;
+}) {
+  const { wished, go } = props;
   const { remember } = useWorkbook();
   return (
     <Page title={words.tasks.functions.title} text={words.tasks.functions.question} go={go}>
-      <FunctionsScreen onDeed={remember} />
+      <FunctionsScreen wished={wished} onDeed={remember} />
     </Page>
   );
 }

@@ -12,6 +12,7 @@ import { Choice } from "../parts/Choice";
 import { HostTrouble } from "../parts/HostTrouble";
 import { Message } from "../parts/Message";
 import { Page } from "../parts/Page";
+import { useNoteRecent } from "../recent";
 import type { Screen } from "../screen";
 import { useColumns } from "../useColumns";
 import { useReading } from "../useReading";
@@ -97,6 +98,7 @@ function CellsQuestion(
     () => ({ reading, uses: usesOf(map), address: gridAddress(grid), cells: { grid, map } }),
     [reading, map, grid],
   );
+  useNoteRecent(grid, reading.results.length > 0 ? analysis.id : null);
   return (
     <AnswerForm
       analysis={analysis}

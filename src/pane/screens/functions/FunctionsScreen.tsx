@@ -11,8 +11,12 @@ import { ThisCell } from "./ThisCell";
 const words = functionWords.list;
 
 /** The functions in cells: what the active one says, a reference of all, and how to repair and share them. */
-export function FunctionsScreen({ onDeed }: { readonly onDeed: (deed: Deed) => void }) {
-  const [query, setQuery] = useState("");
+export function FunctionsScreen(props: {
+  readonly wished?: string | undefined;
+  readonly onDeed: (deed: Deed) => void;
+}) {
+  const { wished = "", onDeed } = props;
+  const [query, setQuery] = useState(wished);
   const groups = useMemo(() => searchFunctions(functionReference, query), [query]);
   const isSearch = query.trim() !== "";
   const count = groups.reduce((sum, { functions }) => sum + functions.length, 0);
