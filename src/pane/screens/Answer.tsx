@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import type { Report } from "../../analyses/report";
+import { NumbersExplained } from "../parts/NumbersExplained";
 import { Bars } from "../pictures/Bars";
 import { words } from "../words";
 
@@ -19,6 +20,7 @@ export function Answer(props: {
         </p>
       ))}
       {picture ?? (report.chart && <Bars table={report.table} chart={report.chart} />)}
+      <NumbersExplained report={report} />
       <details className="mind">
         <summary>{words.answer.mind}</summary>
         <ul>
