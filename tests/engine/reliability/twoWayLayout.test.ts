@@ -33,6 +33,17 @@ describe("analysis of variance of athletes by sessions", () => {
     ).toMatchObject({ reasons: [{ code: "noSpread", facts: { what: "repeated results" } }] });
   });
 
+  test("athletes who miss a result are left out and counted", () => {
+    const complete = [
+      [1, 2],
+      [3, 3],
+      [2, 5],
+    ];
+    const { leftOut, ...layout } = unwrap(twoWayLayout([...complete, [4, null], [null, null]]));
+    expect(leftOut).toBe(2);
+    expect(unwrap(twoWayLayout(complete))).toEqual({ ...layout, leftOut: 0 });
+  });
+
   test("a large constant costs no digits", () => {
     const results = [
       [1, 2, 4],
