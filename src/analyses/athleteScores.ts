@@ -1,5 +1,6 @@
 import { mean, withoutRounding } from "../engine/moments";
 import type { Direction } from "../engine/trials/reduction";
+import { say } from "../language/say";
 import type { TestResult } from "../reading/testResult";
 import { choice } from "./fields";
 import { groupBy } from "./groupBy";
@@ -29,15 +30,15 @@ export type ScoreChoices = {
 
 export const sidesAs = () =>
   choice(
-    "Two sides",
-    "What counts where a test is done left and right. An athlete with one side alone has no score: it would not compare.",
-    { mean: "Mean of both sides", better: "The better side", weaker: "The weaker side" },
+    say`Two sides`,
+    say`What counts where a test is done left and right. An athlete with one side alone has no score: it would not compare.`,
+    { mean: say`Mean of both sides`, better: say`The better side`, weaker: say`The weaker side` },
   );
 
 export const dayCounted = () =>
-  choice("Day", "Which day counts where an athlete was tested on several.", {
-    latest: "Each athlete's latest",
-    best: "Each athlete's best",
+  choice(say`Day`, say`Which day counts where an athlete was tested on several.`, {
+    latest: say`Each athlete's latest`,
+    best: say`Each athlete's best`,
   });
 
 /** Every athlete's score in the series of results given, in the order in which they appear. */
@@ -80,13 +81,13 @@ function scoreOf(
     );
   if (!isTwoSided) {
     const score = reduced(session);
-    return { score, why: score === null ? "Too few trials" : "" };
+    return { score, why: score === null ? say`Too few trials` : "" };
   }
   const [left, right] = (["left", "right"] as const).map((wanted) =>
     reduced(session.filter(({ side }) => side === wanted)),
   ) as [number | null, number | null];
-  if (left === null && right === null) return { score: null, why: "Too few trials of both sides" };
-  if (left === null || right === null) return { score: null, why: `No ${left === null ? "left" : "right"} side` };
+  if (left === null && right === null) return { score: null, why: say`Too few trials of both sides` };
+  if (left === null || right === null) return { score: null, why: say`No ${left === null ? "left" : "right"} side` };
   if (sides === "mean") return { score: withoutRounding(mean([left, right])), why: "" };
   const larger = (sides === "better") === (facts.direction === "higher");
   return { score: larger ? Math.max(left, right) : Math.min(left, right), why: "" };

@@ -1,5 +1,6 @@
 import type { z } from "zod";
 import { ok, type Refusal, type Result, refuse } from "../engine/result";
+import { inSentence, say } from "../language/say";
 import type { ColumnUse } from "../reading/columns";
 import { isMeasureKey, measureOf } from "../reading/measures";
 import type { Reading } from "../reading/readResults";
@@ -91,11 +92,11 @@ export function describe(asked: Asked): Result<Report> {
 }
 
 function usedOf(results: readonly TestResult[], { used, leftOut }: Answer<Record<string, ReportValue>>): string {
-  if (used) return `${used.athletes} athletes, ${used.count} ${used.what}`;
+  if (used) return say`${used.athletes} athletes, ${used.count} ${used.what}`;
   const measured = results.filter((result) => !isDerived(result));
   // Of a derived series alone, its own results are what was used.
   const counted = measured.length > 0 ? measured : results;
-  return `${new Set(results.map(({ athlete }) => athlete)).size} athletes, ${counted.length - leftOut.length} results`;
+  return say`${new Set(results.map(({ athlete }) => athlete)).size} athletes, ${counted.length - leftOut.length} results`;
 }
 
 function chartOf({ chart }: AnyAnalysis): ReportChart {
@@ -185,36 +186,36 @@ function missingNeeds({ analysis, reading, uses }: Asked): Refusal | null {
   const lacking = analysis.needs.map((layout) => layout.filter((need) => !present.has(need)));
   if (lacking.some((needs) => needs.length === 0)) return null;
   const nearest = lacking.reduce((least, needs) => (needs.length < least.length ? needs : least));
-  const needed = nearest.map((need) => (isMeasureKey(need) ? measureOf(need).label.toLowerCase() : useWords[need]));
+  const needed = nearest.map((need) => (isMeasureKey(need) ? inSentence(measureOf(need).label) : useWords[need]));
   return {
     code: "missingColumns",
-    message: `Say which column holds ${needed.join(", ")}.`,
+    message: say`Say which column holds ${needed.join(", ")}.`,
     facts: { uses: needed.join(", ") },
   };
 }
 
 const nothingToAskAbout = ({ sides }: AnyAnalysis): Refusal =>
   sides === "both"
-    ? { code: "noSides", message: "No test here was done left and right.", facts: {} }
+    ? { code: "noSides", message: say`No test here was done left and right.`, facts: {} }
     : {
         code: "noSeries",
-        message: "No number here says anything by itself: a load needs the repetitions done with it.",
+        message: say`No number here says anything by itself: a load needs the repetitions done with it.`,
         facts: {},
       };
 
 const useWords: Readonly<Record<ColumnUse, string>> = {
-  athlete: "the athletes' names",
-  left: "the left results",
-  right: "the right results",
-  result: "the results",
-  side: "the side",
-  attempt: "the attempt number",
-  test: "the test",
-  measure: "what was measured",
-  unit: "the unit",
-  date: "the date",
-  group: "the role or group",
-  bodyMass: "the body mass",
-  stature: "the stature",
+  athlete: say`the athletes' names`,
+  left: say`the left results`,
+  right: say`the right results`,
+  result: say`the results`,
+  side: say`the side`,
+  attempt: say`the attempt number`,
+  test: say`the test`,
+  measure: say`what was measured`,
+  unit: say`the unit`,
+  date: say`the date`,
+  group: say`the role or group`,
+  bodyMass: say`the body mass`,
+  stature: say`the stature`,
   none: "nothing",
 };

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { say } from "../language/say";
 
 /** What a field of an analysis says about itself; from it come pickers, form controls, headings and formats. */
 export type FieldMeta = {
@@ -27,11 +28,11 @@ export const textWhereSaid = (label: string, meaning: string) =>
   described(z.string(), { label, meaning, whereSaid: true });
 
 export const measured = (label: string, meaning: string) =>
-  described(z.number().nullable(), { label, meaning, unit: "as measured", format: "as measured" });
+  described(z.number().nullable(), { label, meaning, unit: say`as measured`, format: "as measured" });
 
 /** A number in the unit of the results that is computed from many of them, hence worth one more decimal. */
 export const derived = (label: string, meaning: string) =>
-  described(z.number().nullable(), { label, meaning, unit: "as measured", format: "finer" });
+  described(z.number().nullable(), { label, meaning, unit: say`as measured`, format: "finer" });
 
 export const percent = (label: string, meaning: string) =>
   described(z.number().nullable(), { label, meaning, unit: "%", format: "0.0" });
@@ -97,20 +98,19 @@ export const share = (label: string, meaning: string, low: number, high: number,
 
 export const scoredBy = (label: string, meaning: string) =>
   choice(label, meaning, {
-    asSetUp: "As set up, else the best trial",
-    best: "Best trial",
-    mean: "Mean of all trials",
-    median: "Middle trial",
-    meanOfBestTwo: "Mean of the best two",
+    asSetUp: say`As set up, else the best trial`,
+    best: say`Best trial`,
+    mean: say`Mean of all trials`,
+    median: say`Middle trial`,
+    meanOfBestTwo: say`Mean of the best two`,
   });
 
 export const betterIs = () =>
   choice(
-    "Better is",
-    "Whether a larger result is the better one, as in a jump, or a smaller one, as in a sprint time. The battery says it " +
-      "where it knows the test; else a time counts as better when shorter, all else when larger.",
+    say`Better is`,
+    say`Whether a larger result is the better one, as in a jump, or a smaller one, as in a sprint time. The battery says it where it knows the test; else a time counts as better when shorter, all else when larger.`,
     {
-      asSetUp: "As set up, else by the unit",
+      asSetUp: say`As set up, else by the unit`,
       higher: "Higher",
       lower: "Lower",
     },

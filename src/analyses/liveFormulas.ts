@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import type { TestResult } from "../reading/testResult";
 import type { Background } from "../store/background";
 import type { AnyAnalysis } from "./analysis";
@@ -56,8 +57,8 @@ export function liveNote({ columns, formulas }: ReportTable, date: string): stri
     .map(({ heading }) => heading);
   if (live.length === 0) return null;
   return (
-    `These columns follow your results: ${live.join(", ")}. All others, verdicts too, are of ${date} until the table is ` +
-    "renewed. #N/A in a column that follows means that the results were sorted or moved: renew the table. A trial in a cell " +
-    "that was not read is not seen."
+    say`These columns follow your results: ${live.join(", ")}. All others, verdicts too, are of ${date} until the table is ` +
+    say`renewed. #N/A in a column that follows means that the results were sorted or moved: renew the table. A trial in a cell ` +
+    say`that was not read is not seen.`
   );
 }

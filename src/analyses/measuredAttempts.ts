@@ -1,5 +1,6 @@
 import { implausibleValue } from "../engine/flags/implausibleValue";
 import { type PlausibleRange, plausibleRanges } from "../engine/flags/plausibleRanges";
+import { inSentence, say } from "../language/say";
 import { type MeasureKey, measureKeys, measureOf } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
 import { convert, unitOf } from "../reading/units";
@@ -77,7 +78,7 @@ const byPlace = (a: TestResult, b: TestResult): number =>
 function inUnitOfMeasure({ measure, value, unit }: Measured): number | string {
   const { label, unit: wanted } = measureOf(measure);
   const converted = wanted === null ? value : inUnit(value, unit, wanted);
-  if (converted === null) return `${label} is wanted in ${wanted}; “${unit}” is another kind of unit.`;
+  if (converted === null) return say`${label} is wanted in ${wanted}; “${unit}” is another kind of unit.`;
   return unlikely(measure, converted) ?? converted;
 }
 
@@ -103,10 +104,10 @@ function unlikely(measure: MeasureKey, value: number): string | null {
   if (!range) return null;
   const { label, unit } = measureOf(measure);
   if (unit === "ms" && implausibleValue(value, range.of) === null) {
-    return `${value} ms is no likely ${label.toLowerCase()}; in s it would be. Say which unit it is.`;
+    return say`${value} ms is no likely ${inSentence(label)}; in s it would be. Say which unit it is.`;
   }
   return implausibleValue(value * range.factor, range.of)?.reason ?? null;
 }
 
 const secondValue = ({ measure, athlete, attempt }: Measured): string =>
-  `A second ${measureOf(measure).label.toLowerCase()} for ${athlete}'s attempt ${attempt}: give each attempt its own number.`;
+  say`A second ${inSentence(measureOf(measure).label)} for ${athlete}'s attempt ${attempt}: give each attempt its own number.`;

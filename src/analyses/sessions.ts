@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import type { TestResult } from "../reading/testResult";
 import type { Used } from "./analysis";
 import { groupBy } from "./groupBy";
@@ -18,7 +19,7 @@ export function ofLatestDays(results: readonly TestResult[]): TestResult[] {
 export const usedOfLatestDays = (results: readonly TestResult[]): Used | undefined => {
   if (daysOf(results).length < 2) return undefined;
   const latest = ofLatestDays(results);
-  return { ...countOf(latest), what: `of ${results.length} results, those of each athlete's latest day` };
+  return { ...countOf(latest), what: say`of ${results.length} results, those of each athlete's latest day` };
 };
 
 /** Of how many athletes how many results there are. */
@@ -29,4 +30,4 @@ export const countOf = (results: readonly TestResult[]): Pick<Used, "athletes" |
 
 /** A sentence for an answer from the latest days alone, where there were earlier ones; else null. */
 export const latestDaysNote = (results: readonly TestResult[]): string | null =>
-  daysOf(results).length > 1 ? "Of several days, each athlete's latest was used." : null;
+  daysOf(results).length > 1 ? say`Of several days, each athlete's latest was used.` : null;

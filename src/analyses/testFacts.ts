@@ -1,4 +1,5 @@
 import type { Direction, Reduction } from "../engine/trials/reduction";
+import { say } from "../language/say";
 import { measureOf } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
 import { unitOf } from "../reading/units";
@@ -50,12 +51,12 @@ export function factsOf(
 /** A sentence where a way of being better was no more than assumed and could be wrong; else null. */
 export const assumedDirection = ({ direction, directionFrom }: TestFacts): string | null =>
   directionFrom === "unit" && direction === "lower"
-    ? "A time was taken as better when it is shorter. For a time to hold, such as a plank, set “Better is” to Higher."
+    ? say`A time was taken as better when it is shorter. For a time to hold, such as a plank, set “Better is” to Higher.`
     : null;
 
 export const reductionWords: Readonly<Record<Reduction, string>> = {
-  best: "best trial",
-  mean: "mean of the trials",
-  median: "middle trial",
-  meanOfBestTwo: "mean of the best two trials",
+  best: say`best trial`,
+  mean: say`mean of the trials`,
+  median: say`middle trial`,
+  meanOfBestTwo: say`mean of the best two trials`,
 };

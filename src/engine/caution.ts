@@ -1,3 +1,5 @@
+import { say } from "../language/say";
+
 /**
  * What a reader must know beside a value that was given: the data could answer, but not without reserve.
  * `code` and `facts` are for translation, `message` is the English sentence. A caution that only one method can give is
@@ -12,28 +14,28 @@ export type Caution = {
 /** The value lies far beyond anything that was measured. */
 export const extrapolated = (what: string, estimate: number, measuredTo: number): Caution => ({
   code: "extrapolated",
-  message: `The ${what} (${rounded(estimate)}) lies far beyond what was measured (${rounded(measuredTo)}): extrapolated.`,
+  message: say`The ${what} (${rounded(estimate)}) lies far beyond what was measured (${rounded(measuredTo)}): extrapolated.`,
   facts: { what, estimate, measuredTo },
 });
 
 /** An input is outside the range of the people or tests the equation was fitted on. */
 export const outsideFittedRange = (what: string, low: number, high: number, value: number, unit: string): Caution => ({
   code: "outsideFittedRange",
-  message: `The equation is trusted for a ${what} of ${low} to ${high} ${unit}; ${value} ${unit} is outside.`,
+  message: say`The equation is trusted for a ${what} of ${low} to ${high} ${unit}; ${value} ${unit} is outside.`,
   facts: { what, low, high, value, unit },
 });
 
 /** A group regression stands behind a single athlete's number. */
 export const groupEstimate = (what: string, error: string): Caution => ({
   code: "groupEstimate",
-  message: `The ${what} is estimated from a group's regression (${error}); track the raw result and set no training zone from it alone.`,
+  message: say`The ${what} is estimated from a group's regression (${error}); track the raw result and set no training zone from it alone.`,
   facts: { what, error },
 });
 
 /** Limits resting on very few degrees of freedom. */
 export const fewDegreesOfFreedom = (degreesOfFreedom: number): Caution => ({
   code: "fewDegreesOfFreedom",
-  message: `The limits rest on ${degreesOfFreedom} ${degreesOfFreedom === 1 ? "degree" : "degrees"} of freedom and are rough.`,
+  message: say`The limits rest on ${degreesOfFreedom} ${degreesOfFreedom === 1 ? "degree" : "degrees"} of freedom and are rough.`,
   facts: { degreesOfFreedom },
 });
 

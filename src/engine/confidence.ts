@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { outOfRange } from "./refusals";
 import type { Refusal } from "./result";
 
@@ -13,4 +14,4 @@ export const transformEstimate = (estimate: Estimate, transform: (value: number)
 
 /** Reasons why a share cannot serve as confidence: empty when it can. 95 in place of 0.95 is the usual slip. */
 export const confidenceRefusals = (confidence: number): Refusal[] =>
-  confidence >= 0.01 && confidence <= 0.9999 ? [] : [outOfRange("confidence", 0.01, 0.9999, confidence)];
+  confidence >= 0.01 && confidence <= 0.9999 ? [] : [outOfRange(say`confidence`, 0.01, 0.9999, confidence)];

@@ -1,70 +1,71 @@
+import { say } from "../language/say";
 import type { Refusal } from "./result";
 
 /** Every reason a method can give for not answering, said once. `what` names the quantity in plain words. */
 
 export const tooFew = (what: string, needed: number, got: number): Refusal => ({
   code: "tooFew",
-  message: `At least ${needed} ${what} are needed; there ${got === 1 ? "is" : "are"} ${got}.`,
+  message: say`At least ${needed} ${what} are needed; there ${got === 1 ? "is" : "are"} ${got}.`,
   facts: { what, needed, got },
 });
 
 export const notPositive = (what: string, value: number): Refusal => ({
   code: "notPositive",
-  message: `${sentence(what)} must be above zero; ${value} is not.`,
+  message: say`${sentence(what)} must be above zero; ${value} is not.`,
   facts: { what, value },
 });
 
 export const negative = (what: string, value: number): Refusal => ({
   code: "negative",
-  message: `${sentence(what)} cannot be below zero; ${value} is.`,
+  message: say`${sentence(what)} cannot be below zero; ${value} is.`,
   facts: { what, value },
 });
 
 export const outOfRange = (what: string, low: number, high: number, value: number): Refusal => ({
   code: "outOfRange",
-  message: `${sentence(what)} must be from ${low} to ${high}; ${value} is not.`,
+  message: say`${sentence(what)} must be from ${low} to ${high}; ${value} is not.`,
   facts: { what, low, high, value },
 });
 
 export const noSpread = (what: string): Refusal => ({
   code: "noSpread",
-  message: `All ${what} are equal, so there is no spread to compare with. Check for copied data.`,
+  message: say`All ${what} are equal, so there is no spread to compare with. Check for copied data.`,
   facts: { what },
 });
 
 export const notFinite = (what: string): Refusal => ({
   code: "notFinite",
-  message: `${sentence(what)} must be a number.`,
+  message: say`${sentence(what)} must be a number.`,
   facts: { what },
 });
 
 export const unequalLengths = (first: string, second: string, lengths: readonly [number, number]): Refusal => ({
   code: "unequalLengths",
-  message: `${sentence(first)} and ${second} must be equally many; there are ${lengths[0]} and ${lengths[1]}.`,
+  message: say`${sentence(first)} and ${second} must be equally many; there are ${lengths[0]} and ${lengths[1]}.`,
   facts: { first, second, firstCount: lengths[0], secondCount: lengths[1] },
 });
 
 export const missing = (what: string): Refusal => ({
   code: "missing",
-  message: `${sentence(what)} is missing.`,
+  message: say`${sentence(what)} is missing.`,
   facts: { what },
 });
 
 export const noTrueSpread = (what: string): Refusal => ({
   code: "noTrueSpread",
-  message: `${sentence(what)} cannot be told: the athletes differ no more from each other than their own results do.`,
+  message: say`${sentence(what)} cannot be told: the athletes differ no more from each other than their own results do.`,
   facts: { what },
 });
 
 export const mostEqual = (what: string): Refusal => ({
   code: "mostEqual",
-  message: `More than half of the ${what} are equal, so their median spread is zero.`,
+  message: say`More than half of the ${what} are equal, so their median spread is zero.`,
   facts: { what },
 });
 
 export const agreementUndefined = (): Refusal => ({
   code: "agreementUndefined",
-  message: "Everybody has the same side larger both times, so agreement beyond chance cannot be told.",
+  message: say`Everybody has the same side larger both times, so agreement beyond chance cannot be told.`,
   facts: {},
 });
 

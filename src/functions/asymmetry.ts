@@ -1,6 +1,7 @@
 import { type AsymmetryFormula, asymmetry as asymmetryBy, asymmetryFormulas } from "../engine/asymmetry/asymmetry";
 import { reduceTrials } from "../engine/trials/reduceTrials";
 import type { Direction, Reduction } from "../engine/trials/reduction";
+import { say } from "../language/say";
 import { answer, directionOf, measured, reductionOf, trialsOf, type Words, wordOf } from "./border";
 import { cellByCell } from "./spill";
 
@@ -55,7 +56,7 @@ const formulas = Object.keys(asymmetryFormulas) as unknown as Words<AsymmetryFor
  * @source Each formula's own, e.g. Bishop et al. 2018, Strength Cond J 40(4):1-6; symmetryAngle Zifchock et al. 2008, Gait Posture 27:622-627 (from memory).
  */
 export function sideDifference(left: any[][], right: any[][], formula?: string): any[][] {
-  const name = wordOf(formula, formulas, "formula of asymmetry");
+  const name = wordOf(formula, formulas, say`formula of asymmetry`);
   return cellByCell({ "left score": measured(left), "right score": measured(right) }, (athlete) =>
     asymmetryBy(athlete["left score"], athlete["right score"], name),
   );

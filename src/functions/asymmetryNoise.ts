@@ -2,6 +2,7 @@ import { asymmetryInterval } from "../engine/asymmetry/asymmetryInterval";
 import { directionAgreement, type LargerSide } from "../engine/asymmetry/directionAgreement";
 import { noiseLimit as limitOf } from "../engine/asymmetry/noiseLimit";
 import { type NoiseSource, noiseOfAthletes, noiseSources } from "../engine/reliability/noiseOfAthletes";
+import { say } from "../language/say";
 import {
   answer,
   confidenceOf,
@@ -16,7 +17,7 @@ import {
 } from "./border";
 import { cell, part, rowByRow, withLimits } from "./spill";
 
-const noiseSourceOf = (name: unknown): NoiseSource => wordOf(name, noiseSources, "source of noise");
+const noiseSourceOf = (name: unknown): NoiseSource => wordOf(name, noiseSources, say`source of noise`);
 
 /**
  * The left-right difference, in percent of the larger side, that equal sides stay below 95 times in 100 by the scatter
@@ -82,7 +83,7 @@ export function asymmetryLimits(left: any[][], right: any[][], confidence?: any,
  * @source Cohen 1960, Educ Psychol Meas 20:37-46; words of Landis & Koch 1977, Biometrics 33:159-174 (from memory).
  */
 export function sideAgreement(first: any[][], second: any[][], confidence?: any): any[][] {
-  const pairs = paired(["first differences", largerSides(first)], ["second differences", largerSides(second)]);
+  const pairs = paired([say`first differences`, largerSides(first)], [say`second differences`, largerSides(second)]);
   const agreement = answer(
     directionAgreement(
       pairs.map(([side]) => side),

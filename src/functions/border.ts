@@ -1,6 +1,7 @@
 import { confidenceRefusals } from "../engine/confidence";
 import type { Refused, Result } from "../engine/result";
 import { type Direction, type Reduction, reductions } from "../engine/trials/reduction";
+import { say } from "../language/say";
 import { daySerial } from "../reading/days";
 import type { Cell } from "../reading/grid";
 import { readDate } from "../reading/readDate";
@@ -31,7 +32,7 @@ export const counted = (range: Argument[][]): Readings<number> => readingsOf(ran
 
 /** Results of which the coach says in the formula what a 0 is; missing where it is left out. */
 export const scored = (range: Argument[][], zeros: unknown): Readings<number> =>
-  readingsOf(range, wordOf(zeros, zeroMeanings, "meaning of zero"));
+  readingsOf(range, wordOf(zeros, zeroMeanings, say`meaning of zero`));
 
 function readingsOf(range: Argument[][], zeros: ZeroMeaning): Readings<number> {
   return range.map((row) =>
@@ -54,7 +55,7 @@ function numberIn(argument: Argument): Reading<number> {
   return invalid(read.code === "unit" ? asNumber(cell) : read.why);
 }
 
-const asNumber = (cell: Cell): string => `“${cell}” is text. Type it as a number.`;
+const asNumber = (cell: Cell): string => say`“${cell}” is text. Type it as a number.`;
 
 /** A data type (an entity, a formatted number) counts by its basic value; any other object is an error cell. */
 function cellOf(argument: Argument): Cell {
@@ -86,7 +87,7 @@ export const worded = <Word extends string>(range: Argument[][], words: Words<Wo
       const cell = cellOf(argument);
       if (cell === null || cell === 0 || cell === "") return null;
       return typeof cell === "object"
-        ? invalid(`The cell shows an error; a ${what} is needed.`)
+        ? invalid(say`The cell shows an error; a ${what} is needed.`)
         : find(cell, words, what);
     }),
   );
@@ -186,12 +187,12 @@ export function wordOf<Word extends string>(name: unknown, words: Words<Word>, w
 function find<Word extends string>(name: unknown, words: Words<Word>, what: string): Word | CustomFunctions.Error {
   const plain = (text: string) => text.toLowerCase().replace(/[\s_-]/g, "");
   const found = words.find((word) => plain(word) === plain(String(name)));
-  return found ?? invalid(`“${name}” is no ${what}. Use ${words.slice(0, -1).join(", ")} or ${words.at(-1)}.`);
+  return found ?? invalid(say`“${name}” is no ${what}. Use ${words.slice(0, -1).join(", ")} or ${words.at(-1)}.`);
 }
 
 export const directions = ["higher", "lower"] as const;
 
-export const reductionOf = (name: unknown): Reduction => wordOf(name, reductions, "way to score trials");
+export const reductionOf = (name: unknown): Reduction => wordOf(name, reductions, say`way to score trials`);
 export const directionOf = (name: unknown): Direction => wordOf(name, directions, "direction");
 
 /**

@@ -7,6 +7,7 @@ import { twoGroups as twoGroupsOf } from "../engine/change/twoGroups";
 import { mean } from "../engine/moments";
 import { tooFew } from "../engine/refusals";
 import { refuse } from "../engine/result";
+import { say } from "../language/say";
 import {
   answer,
   confidenceOf,
@@ -30,9 +31,9 @@ function sizeOf(argument: unknown, what: string): number {
 
 /** What every reading of an athlete's change asks for beside the two results. */
 function noiseOf(typicalError: unknown, confidence: unknown, degreesOfFreedom: unknown) {
-  const freedom = positiveOf(degreesOfFreedom, "degrees of freedom");
+  const freedom = positiveOf(degreesOfFreedom, say`degrees of freedom`);
   return {
-    typicalError: sizeOf(typicalError, "typical error"),
+    typicalError: sizeOf(typicalError, say`typical error`),
     confidence: confidenceOf(confidence),
     ...(freedom === undefined ? {} : { degreesOfFreedom: freedom }),
   };
@@ -105,7 +106,7 @@ export function changeVerdict(
 ): any[][] {
   const test = {
     ...noiseOf(typicalError, confidence, degreesOfFreedom),
-    smallestWorthwhileChange: sizeOf(worthwhile, "smallest worthwhile change"),
+    smallestWorthwhileChange: sizeOf(worthwhile, say`smallest worthwhile change`),
     direction: directionOf(better),
   };
   return cellByCell({ "earlier result": scored(earlier, zeros), "later result": scored(later, zeros) }, (athlete) =>
@@ -145,18 +146,18 @@ export function beyondNoise(
         before === null || after === null ? null : sign * (after - before),
       ),
       {
-        minimalDetectableChange: sizeOf(detectable, "minimal detectable change"),
+        minimalDetectableChange: sizeOf(detectable, say`minimal detectable change`),
         confidence: confidenceOf(confidence),
       },
     ),
   );
   return labelled([
     ["Athletes", counts.count],
-    ["Improved beyond noise", counts.improved],
-    ["Declined beyond noise", counts.declined],
-    ["Within noise", counts.within],
-    ["False alarms expected each way", counts.expectedFalseEachWay],
-    ["Chance of any false alarm", counts.chanceOfAnyFalse],
+    [say`Improved beyond noise`, counts.improved],
+    [say`Declined beyond noise`, counts.declined],
+    [say`Within noise`, counts.within],
+    [say`False alarms expected each way`, counts.expectedFalseEachWay],
+    [say`Chance of any false alarm`, counts.chanceOfAnyFalse],
   ]);
 }
 
@@ -185,20 +186,20 @@ export function groupChange(earlier: any[][], later: any[][], confidence?: any, 
   return labelled([
     ["", "Value", "Lower", "Upper"],
     ["Athletes", change.athletes],
-    ["Mean change", ...withLimits(change.change)],
-    ["Standard deviation of the changes", change.standardDeviation],
+    [say`Mean change`, ...withLimits(change.change)],
+    [say`Standard deviation of the changes`, change.standardDeviation],
     ["t", change.t],
-    ["Degrees of freedom", change.degreesOfFreedom],
-    ["p (two-sided)", change.p],
-    ["Hedges g, average spread", ...withLimits(change.corrected.ofAverageSpread)],
-    ["Hedges g, earlier spread", ...withLimits(change.corrected.ofEarlierSpread)],
+    [say`Degrees of freedom`, change.degreesOfFreedom],
+    [say`p (two-sided)`, change.p],
+    [say`Hedges g, average spread`, ...withLimits(change.corrected.ofAverageSpread)],
+    [say`Hedges g, earlier spread`, ...withLimits(change.corrected.ofEarlierSpread)],
   ]);
 }
 
 const pairsOf = (earlier: any[][], later: any[][], zeros: unknown) =>
   paired(
-    ["earlier results", values(scored(earlier, zeros)).flat()],
-    ["later results", values(scored(later, zeros)).flat()],
+    [say`earlier results`, values(scored(earlier, zeros)).flat()],
+    [say`later results`, values(scored(later, zeros)).flat()],
   );
 
 /**
@@ -221,15 +222,15 @@ export function twoGroups(first: any[][], second: any[][], confidence?: any, zer
   );
   return labelled([
     ["", "Value", "Lower", "Upper"],
-    ["Athletes in the first group", groups.firstCount],
-    ["Athletes in the second group", groups.secondCount],
-    ["Mean of the first group", groups.firstMean],
-    ["Mean of the second group", groups.secondMean],
+    [say`Athletes in the first group`, groups.firstCount],
+    [say`Athletes in the second group`, groups.secondCount],
+    [say`Mean of the first group`, groups.firstMean],
+    [say`Mean of the second group`, groups.secondMean],
     ["Difference", ...withLimits(groups.difference)],
-    ["t (Welch)", groups.welch.t],
-    ["Degrees of freedom", groups.welch.degreesOfFreedom],
-    ["p (two-sided)", groups.welch.p],
-    ["Hedges g", ...withLimits(groups.hedgesG)],
+    [say`t (Welch)`, groups.welch.t],
+    [say`Degrees of freedom`, groups.welch.degreesOfFreedom],
+    [say`p (two-sided)`, groups.welch.p],
+    [say`Hedges g`, ...withLimits(groups.hedgesG)],
   ]);
 }
 
@@ -246,13 +247,13 @@ export function twoGroups(first: any[][], second: any[][], confidence?: any, zer
  * @source Bland & Altman 1994, BMJ 308:1499 (from memory).
  */
 export function expectedRetest(scores: any[][], correlation: any, squadMean?: any, zeros?: string): any[][] {
-  const intraclassCorrelation = numberOf(correlation, "intraclass correlation");
+  const intraclassCorrelation = numberOf(correlation, say`intraclass correlation`);
   const readings = scored(scores, zeros);
   const present = values(readings)
     .flat()
     .filter((score) => score !== null);
   if (present.length === 0) throw notAvailable(refuse(tooFew("scores", 1, 0)));
-  const centre = numberOf(squadMean, "squad mean", mean(present));
+  const centre = numberOf(squadMean, say`squad mean`, mean(present));
   return cellByCell({ score: readings }, (athlete) =>
     regressionToTheMean(athlete.score, { squadMean: centre, intraclassCorrelation }),
   );

@@ -7,6 +7,7 @@ import { maximalAerobicSpeed } from "../engine/endurance/maximalAerobicSpeed";
 import { shuttleRun } from "../engine/endurance/shuttleRun";
 import { shuttleRunOfAdults } from "../engine/endurance/shuttleRunOfAdults";
 import { shuttleSpeed as shuttleSpeedOf } from "../engine/endurance/shuttleSpeed";
+import { say } from "../language/say";
 import { answer, counted, invalid, measured, numberOf, positiveOf, scored, values, worded } from "./border";
 import { cautionLines, cellByCell, labelled, part } from "./spill";
 
@@ -56,7 +57,7 @@ export function intervalDistance(speeds: any[][], percents: any[][], seconds: an
  * @source Leger et al. 1988, J Sports Sci 6:93-101 (from memory).
  */
 export function shuttleSpeed(stages: any[][], firstSpeed?: any): any[][] {
-  const firstStageSpeed = numberOf(firstSpeed, "speed of the first stage", 8.5);
+  const firstStageSpeed = numberOf(firstSpeed, say`speed of the first stage`, 8.5);
   return cellByCell({ stage: measured(stages) }, (run) => shuttleSpeedOf(run.stage, { firstStageSpeed }));
 }
 
@@ -133,7 +134,7 @@ export function oxygenUptakeOfIntermittent(speeds: any[][], sexes: any[][], ages
   );
 }
 
-const sexesIn = (range: any[][]) => worded(range, sexes, "sex for the equation");
+const sexesIn = (range: any[][]) => worded(range, sexes, say`sex for the equation`);
 
 /**
  * Side-to-side difference of repetitions or seconds to failure, right less left, one for each cell: with small counts a percentage
@@ -176,13 +177,13 @@ export function capacitySummary(scores: any[][], cap?: any, zeros?: string): any
         .map((score) => (score === null ? null : scoreOf(score, stop))),
     ),
   );
-  const line = (label: string, { value, atLeast }: CapacityQuantile) => [label, value, atLeast ? "at least" : ""];
+  const line = (label: string, { value, atLeast }: CapacityQuantile) => [label, value, atLeast ? say`at least` : ""];
   return labelled([
     ["Athletes", summary.count],
-    ["Stopped at the cap", summary.stoppedAtCap],
-    line("Lower quartile", summary.lowerQuartile),
+    [say`Stopped at the cap`, summary.stoppedAtCap],
+    line(say`Lower quartile`, summary.lowerQuartile),
     line("Median", summary.median),
-    line("Upper quartile", summary.upperQuartile),
+    line(say`Upper quartile`, summary.upperQuartile),
     ...cautionLines(summary.cautions),
   ]);
 }

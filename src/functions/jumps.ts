@@ -7,6 +7,7 @@ import { jumpPower as jumpPowerOf } from "../engine/jumps/jumpPower";
 import { modifiedReactiveStrengthIndex } from "../engine/jumps/modifiedReactiveStrengthIndex";
 import { type PowerEquationName, powerEquation, powerEquations } from "../engine/jumps/powerEquations";
 import { reactiveStrengthIndex } from "../engine/jumps/reactiveStrengthIndex";
+import { say } from "../language/say";
 import { invalid, measured, type Words, wordOf } from "./border";
 import { cellByCell, part } from "./spill";
 
@@ -57,7 +58,7 @@ export function jumpHeightFromVelocity(velocities: any[][]): any[][] {
  * @source Each equation's own, e.g. Sayers et al. 1999, Med Sci Sports Exerc 31:572-577 (as quoted by secondary pages).
  */
 export function jumpPower(heights: any[][], masses: any[][], equation?: string, statures?: any[][]): any[][] {
-  const name = wordOf(equation, equationNames, "power equation");
+  const name = wordOf(equation, equationNames, say`power equation`);
   const jump = { "jump height": measured(heights), "body mass": measured(masses) };
   if (!powerEquation(name).needsStature) {
     return cellByCell(jump, (athlete) =>

@@ -6,6 +6,7 @@ import { exponentiallyWeightedAverage } from "../engine/load/exponentiallyWeight
 import { rollingAverage } from "../engine/load/rollingAverage";
 import { sessionLoad as sessionLoadOf } from "../engine/load/sessionLoad";
 import { weekSummary } from "../engine/load/weekSummary";
+import { say } from "../language/say";
 import { answer, counted, dated, dayOf, paired, values, type Words, wholeNumberOf, wordOf } from "./border";
 import { cautionLines, cell, cellByCell, inPlaces, labelled } from "./spill";
 
@@ -44,14 +45,14 @@ const unreportedDays: Words<"missing" | "rest"> = ["missing", "rest"];
  */
 export function dailyLoads(dates: any[][], loads: any[][], firstDay: any, lastDay: any, unreported?: string): any[][] {
   const sessions = paired(["dates", values(dated(dates)).flat()], ["loads", daysOf(loads)]);
-  const first = dayOf(firstDay, "first day");
+  const first = dayOf(firstDay, say`first day`);
   const totals = answer(
     dayTotals(
       sessions.flatMap(([day, load]): DiaryEntry[] => (day === null ? [] : [{ day, load }])),
       {
         firstDay: first,
-        lastDay: dayOf(lastDay, "last day"),
-        unreported: wordOf(unreported, unreportedDays, "meaning of a day without sessions"),
+        lastDay: dayOf(lastDay, say`last day`),
+        unreported: wordOf(unreported, unreportedDays, say`meaning of a day without sessions`),
       },
     ),
   );
@@ -88,8 +89,8 @@ export function loadAverage(loads: any[][], span: any, start?: string): any[][] 
  * @source Arithmetic.
  */
 export function loadMean(loads: any[][], days: any, reported?: any): any[][] {
-  const window = wholeNumberOf(days, "number of days");
-  const reportedDays = wholeNumberOf(reported, "number of reported days", window);
+  const window = wholeNumberOf(days, say`number of days`);
+  const reportedDays = wholeNumberOf(reported, say`number of reported days`, window);
   return inPlaces(loads, answer(rollingAverage(daysOf(loads), { window, reportedDays })));
 }
 
@@ -111,7 +112,7 @@ export function weekLoads(loads: any[][], divisor?: string): any[][] {
   const options = { divisor: wordOf(divisor, divisors, "divisor") };
   const weeks = Array.from({ length: Math.ceil(days.length / 7) }, (_, week) => days.slice(7 * week, 7 * week + 7));
   return [
-    ["Week", "Total", "Days reported", "Mean", "Standard deviation", "Monotony", "Strain"],
+    ["Week", "Total", say`Days reported`, "Mean", say`Standard deviation`, "Monotony", "Strain"],
     ...weeks.map((week, index) => {
       const summary = weekSummary(week, options);
       return [
@@ -140,7 +141,7 @@ const forms: Words<AcuteChronicForm> = ["uncoupled", "coupled", "exponential"];
  * @source Exponential form: Williams et al. 2017, Br J Sports Med 51:209-210 (from memory); criticism: Lolli et al. 2019, Br J Sports Med 53:921-922 (as quoted), Impellizzeri et al. 2021, Sports Med 51:581-592 (abstract read).
  */
 export function acuteChronic(loads: any[][], form?: string): number {
-  return answer(acuteChronicRatio(daysOf(loads), { form: wordOf(form, forms, "form of the ratio") })).ratio;
+  return answer(acuteChronicRatio(daysOf(loads), { form: wordOf(form, forms, say`form of the ratio`) })).ratio;
 }
 
 /**
@@ -156,9 +157,9 @@ export function actionCounts(counts: any[][]): any[][] {
   const summary = answer(actionCountsOf(daysOf(counts)));
   return labelled([
     ["Total", summary.total],
-    ["Days reported", summary.daysReported],
-    ["Largest day", summary.largestDay],
-    ["Largest four days in a row", summary.largestFourDays],
+    [say`Days reported`, summary.daysReported],
+    [say`Largest day`, summary.largestDay],
+    [say`Largest four days in a row`, summary.largestFourDays],
     ...cautionLines(summary.cautions),
   ]);
 }

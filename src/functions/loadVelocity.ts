@@ -1,5 +1,6 @@
 import { loadVelocityProfile } from "../engine/strength/loadVelocityProfile";
 import { minimumVelocityThresholds } from "../engine/strength/minimumVelocityThresholds";
+import { say } from "../language/say";
 import { answer, confidenceOf, measured, numberOf, trialsOf, type Words, wordOf } from "./border";
 import { cautionLines, labelled, part, rowByRow, withLimits } from "./spill";
 
@@ -44,11 +45,11 @@ export function loadVelocity(loads: any[][], velocities: any[][], threshold: any
   );
   return labelled([
     ["", "Value", "Lower", "Upper"],
-    ["Estimated maximum", ...withLimits(profile.maximum)],
-    ["Velocity without load (m/s)", profile.velocityAtZeroLoad],
-    ["Load without velocity", profile.loadAtZeroVelocity],
-    ["Slope (m/s per unit of load)", profile.slope],
-    ["r squared", profile.rSquared],
+    [say`Estimated maximum`, ...withLimits(profile.maximum)],
+    [say`Velocity without load (m/s)`, profile.velocityAtZeroLoad],
+    [say`Load without velocity`, profile.loadAtZeroVelocity],
+    [say`Slope (m/s per unit of load)`, profile.slope],
+    [say`r squared`, profile.rSquared],
     ...cautionLines(profile.cautions),
   ]);
 }
@@ -56,7 +57,7 @@ export function loadVelocity(loads: any[][], velocities: any[][], threshold: any
 /** A velocity in m/s, or the exercise whose usual one is meant. */
 function thresholdOf(threshold: unknown): number {
   const exercises = minimumVelocityThresholds.map(({ exercise }) => exercise) as unknown as Words<string>;
-  if (typeof threshold !== "string" || threshold === "") return numberOf(threshold, "velocity of a maximal lift");
-  const exercise = wordOf(threshold, exercises, "exercise with a known velocity of a maximal lift");
+  if (typeof threshold !== "string" || threshold === "") return numberOf(threshold, say`velocity of a maximal lift`);
+  const exercise = wordOf(threshold, exercises, say`exercise with a known velocity of a maximal lift`);
   return minimumVelocityThresholds.find((known) => known.exercise === exercise)!.metresPerSecond;
 }

@@ -20,6 +20,7 @@ import { smallestWorthwhileChange } from "../engine/reliability/smallestWorthwhi
 import { trialNoise as trialNoiseOf } from "../engine/reliability/trialNoise";
 import { type SessionShift, typicalError as typicalErrorOf } from "../engine/reliability/typicalError";
 import { ok, type Result, refuse } from "../engine/result";
+import { say } from "../language/say";
 import {
   answer,
   confidenceOf,
@@ -39,7 +40,7 @@ import { cell, cellByCell, labelled, line, part, withLimits } from "./spill";
 const resultsOf = (range: any[][], zeros: unknown): RepeatedResults => values(scored(range, zeros));
 
 const shifts: Words<SessionShift> = ["removed", "kept"];
-const shiftOf = (name: unknown): SessionShift => wordOf(name, shifts, "treatment of a shared shift");
+const shiftOf = (name: unknown): SessionShift => wordOf(name, shifts, say`treatment of a shared shift`);
 
 /**
  * Reliability of a test as a table with confidence limits: mean change from the first to the second session, typical error in
@@ -71,23 +72,23 @@ export function reliability(results: any[][], confidence?: any, zeros?: string):
   return labelled([
     ["", "Value", "Lower", "Upper"],
     ["Athletes", typical.athletes],
-    ["Athletes left out", all.length - typical.athletes],
+    [say`Athletes left out`, all.length - typical.athletes],
     ["Sessions", complete[0]!.length],
     line(
-      "Mean change, session 1 to 2",
+      say`Mean change, session 1 to 2`,
       part(change, (of) => of.change),
     ),
-    ["Typical error", ...withLimits(typical.error)],
+    [say`Typical error`, ...withLimits(typical.error)],
     line(
-      "Typical error in percent",
+      say`Typical error in percent`,
       part(percent, ({ variation }) => variation),
     ),
     line(
       "ICC(3,1)",
       part(correlation, (of) => of.correlation),
     ),
-    line("Smallest worthwhile change", worthwhile),
-    line("Minimal detectable change", detectable),
+    line(say`Smallest worthwhile change`, worthwhile),
+    line(say`Minimal detectable change`, detectable),
   ]);
 }
 
@@ -160,7 +161,7 @@ const iccForms: Words<string> = ["3,1", ...Object.keys(icc).filter((form) => for
  */
 export function intraclass(results: any[][], form?: string, confidence?: any, zeros?: string): any[][] {
   const options = {
-    form: icc[wordOf(form, iccForms, "form of the intraclass correlation")]!,
+    form: icc[wordOf(form, iccForms, say`form of the intraclass correlation`)]!,
     confidence: confidenceOf(confidence),
   };
   return [withLimits(answer(intraclassCorrelation(resultsOf(results, zeros), options)).correlation)];
@@ -219,7 +220,7 @@ export function sessionPairs(results: any[][], confidence?: any, zeros?: string)
   const limits = (result: Result<Estimate>) =>
     (["value", "low", "high"] as const).map((which) => cell(result, (estimate) => estimate[which]));
   return [
-    ["From", "To", "Mean change", "Lower", "Upper", "Typical error", "Lower", "Upper"],
+    ["From", "To", say`Mean change`, "Lower", "Upper", say`Typical error`, "Lower", "Upper"],
     ...pairs.map(({ earlier, later, meanChange, typicalError }) => [
       earlier + 1,
       later + 1,
@@ -255,23 +256,23 @@ export function agreement(
   zeros?: string,
 ): any[][] {
   const pairs = paired(
-    ["first results", values(scored(first, zeros)).flat()],
-    ["second results", values(scored(second, zeros)).flat()],
+    [say`first results`, values(scored(first, zeros)).flat()],
+    [say`second results`, values(scored(second, zeros)).flat()],
   );
   const options = {
-    method: wordOf(method, agreementMethods, "kind of confidence limits"),
+    method: wordOf(method, agreementMethods, say`kind of confidence limits`),
     confidence: confidenceOf(confidence),
   };
-  const isRatio = wordOf(scale, scales, "scale of agreement") === "ratio";
+  const isRatio = wordOf(scale, scales, say`scale of agreement`) === "ratio";
   const limits = answer<Pick<BlandAltman, "count" | "bias" | "lower" | "upper">>(
     isRatio ? ratioLimitsOfAgreement(pairs, options) : blandAltman(pairs, options),
   );
   return labelled([
     ["", "Value", "Lower", "Upper"],
     ["Pairs", limits.count],
-    [isRatio ? "Mean ratio" : "Mean difference", ...withLimits(limits.bias)],
-    ["Lower limit of agreement", ...withLimits(limits.lower)],
-    ["Upper limit of agreement", ...withLimits(limits.upper)],
+    [isRatio ? say`Mean ratio` : say`Mean difference`, ...withLimits(limits.bias)],
+    [say`Lower limit of agreement`, ...withLimits(limits.lower)],
+    [say`Upper limit of agreement`, ...withLimits(limits.upper)],
   ]);
 }
 
@@ -291,16 +292,16 @@ const spreads: Words<SpreadKind> = ["true", "observed", "ofMeans"];
  */
 export function worthwhileChange(results: any[][], share?: any, spread?: any, zeros?: string): number {
   const rows = resultsOf(results, zeros);
-  const kind = wordOf(spread, spreads, "spread between athletes");
+  const kind = wordOf(spread, spreads, say`spread between athletes`);
   const deviation = answer(rows[0]!.length > 1 ? betweenAthleteSpread(rows, kind) : observedSpread(rows.flat()));
   return answer(
-    smallestWorthwhileChange({ standardDeviation: deviation, share: numberOf(share, "share of the spread", 0.2) }),
+    smallestWorthwhileChange({ standardDeviation: deviation, share: numberOf(share, say`share of the spread`, 0.2) }),
   );
 }
 
 function observedSpread(scores: readonly (number | null)[]): Result<number> {
   const present = scores.filter((score) => score !== null);
-  return present.length < 3 ? refuse(tooFew("scores", 3, present.length)) : ok(standardDeviation(present));
+  return present.length < 3 ? refuse(tooFew(say`scores`, 3, present.length)) : ok(standardDeviation(present));
 }
 
 /**
@@ -317,7 +318,7 @@ function observedSpread(scores: readonly (number | null)[]): Result<number> {
  */
 export function detectableChange(errors: any[][], confidence?: any, degreesOfFreedom?: any): any[][] {
   const certainty = confidenceOf(confidence);
-  const freedom = positiveOf(degreesOfFreedom, "degrees of freedom");
+  const freedom = positiveOf(degreesOfFreedom, say`degrees of freedom`);
   return cellByCell({ "typical error": measured(errors) }, (test) =>
     minimalDetectableChange({
       typicalError: test["typical error"],

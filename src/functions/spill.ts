@@ -1,6 +1,7 @@
 import type { Estimate } from "../engine/confidence";
 import { missing } from "../engine/refusals";
 import { ok, type Result } from "../engine/result";
+import { say } from "../language/say";
 import { invalid, isError, notAvailable, type Readings } from "./border";
 
 /** What a cell of an answer can hold. `null` is an empty one: Excel would show it as 0, so it leaves as "". */
@@ -107,7 +108,7 @@ function shownFor(ranges: Ranges, read: Readonly<Record<string, unknown>>, compu
   const unreadable = all.map((what) => read[what]).find(isError);
   if (unreadable) return unreadable;
   const gaps = all.filter((what) => read[what] === null);
-  return gaps.length > 0 ? notAvailable({ reasons: gaps.map((what) => missing(`the ${what}`)) }) : compute();
+  return gaps.length > 0 ? notAvailable({ reasons: gaps.map((what) => missing(say`the ${what}`)) }) : compute();
 }
 
 const mapRanges = <R extends Ranges, T>(ranges: R, take: (readings: R[string]) => T): Record<string, T> =>

@@ -2,6 +2,7 @@ import { missing } from "../engine/refusals";
 import { type Result, refuse } from "../engine/result";
 import { type Air, forceVelocityProfile } from "../engine/sprints/forceVelocityProfile";
 import { sprintModel } from "../engine/sprints/sprintModel";
+import { say } from "../language/say";
 import { measured, type Words, wordOf } from "./border";
 import { part, rowByRow } from "./spill";
 
@@ -19,7 +20,7 @@ const residuals: Words<"distance" | "time"> = ["distance", "time"];
  * @source Furusawa, Hill & Parkinson 1927; Samozino et al. 2016, Scand J Med Sci Sports 26:648-658 (abstract read).
  */
 export function sprintCurve(distances: any[][], times: any[][], residualsIn?: string): any[][] {
-  const fitted = wordOf(residualsIn, residuals, "kind of residuals");
+  const fitted = wordOf(residualsIn, residuals, say`kind of residuals`);
   return rowByRow({ times: measured(times), distances: measured(distances) }, 3, (athlete) =>
     part(
       sprintModel(athlete.distances, athlete.times, { residualsIn: fitted }),
@@ -49,7 +50,7 @@ export function forceVelocity(distances: any[][], times: any[][], masses: any[][
   const athletes = { times: measured(times), distances: measured(distances), masses: measured(masses) };
   if (!statures) return rowByRow(athletes, 5, (athlete) => profileOf(athlete, null));
   return rowByRow({ ...athletes, statures: measured(statures) }, 5, ({ statures: [statureMetres], ...athlete }) =>
-    statureMetres == null ? refuse(missing("the body height")) : profileOf(athlete, { statureMetres }),
+    statureMetres == null ? refuse(missing(say`the body height`)) : profileOf(athlete, { statureMetres }),
   );
 }
 
@@ -59,7 +60,7 @@ function profileOf(
   { times, distances, masses: [mass] }: { readonly times: Row; readonly distances: Row; readonly masses: Row },
   air: Air | null,
 ): Result<number[]> {
-  if (mass == null) return refuse(missing("the body mass"));
+  if (mass == null) return refuse(missing(say`the body mass`));
   const curve = sprintModel(distances, times);
   if (!curve.ok) return curve;
   const { maximalVelocity, timeConstant } = curve.value;

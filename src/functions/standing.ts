@@ -4,6 +4,7 @@ import { percentileMethods, percentileRanks } from "../engine/standing/percentil
 import { squadRanks, type TieRule } from "../engine/standing/squadRanks";
 import { tScores } from "../engine/standing/tScores";
 import { zScores } from "../engine/standing/zScores";
+import { say } from "../language/say";
 import {
   answer,
   directionOf,
@@ -24,7 +25,7 @@ const scoresOf = (range: any[][], zeros: unknown) => values(scored(range, zeros)
 
 /** How scores are read: which are better, and the step of the instrument when one is named. */
 function readingOf(better: unknown, step: unknown) {
-  const resolution = positiveOf(step, "step of the instrument");
+  const resolution = positiveOf(step, say`step of the instrument`);
   return { direction: directionOf(better), ...(resolution === undefined ? {} : { resolution }) };
 }
 
@@ -43,7 +44,7 @@ const tieRules: Words<TieRule> = ["competition", "average"];
  * @source Textbook; same as rank in R.
  */
 export function squadRank(scores: any[][], better?: string, ties?: string, step?: any, zeros?: string): any[][] {
-  const options = { ...readingOf(better, step), ties: wordOf(ties, tieRules, "rule for ties") };
+  const options = { ...readingOf(better, step), ties: wordOf(ties, tieRules, say`rule for ties`) };
   return inPlaces(scores, answer(squadRanks(scoresOf(scores, zeros), options)));
 }
 
@@ -61,7 +62,10 @@ export function squadRank(scores: any[][], better?: string, ties?: string, step?
  * @source Textbook; midrank is Hazen's.
  */
 export function percentileRank(scores: any[][], better?: string, method?: string, step?: any, zeros?: string): any[][] {
-  const options = { ...readingOf(better, step), method: wordOf(method, percentileMethods, "kind of percentile rank") };
+  const options = {
+    ...readingOf(better, step),
+    method: wordOf(method, percentileMethods, say`kind of percentile rank`),
+  };
   return inPlaces(scores, answer(percentileRanks(scoresOf(scores, zeros), options)));
 }
 
@@ -135,7 +139,7 @@ export function composite(scores: any[][], weights?: any[][], better?: any[][], 
     compositeScores(
       tests.flatMap((ofSquad, index) => {
         const weight = weightOf(index);
-        const test = `test ${index + 1}`;
+        const test = say`test ${index + 1}`;
         const tested = { test, weight: 1, direction: directionFor(index)!, scores: ofSquad };
         return weight === null ? [] : [{ quality: test, weight, tests: [tested] }];
       }),

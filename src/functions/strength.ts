@@ -7,14 +7,15 @@ import { relativeStrength as relativeStrengthOf } from "../engine/strength/relat
 import type { LoadRounding } from "../engine/strength/rounding";
 import { roundToDumbbells } from "../engine/strength/roundToDumbbells";
 import { roundToPlates } from "../engine/strength/roundToPlates";
+import { say } from "../language/say";
 import { answer, counted, measured, numberOf, orElse, paired, trialsOf, values, type Words, wordOf } from "./border";
 import { cellByCell, part } from "./spill";
 
 const equationNames = strengthEquations.map(({ name }) => name) as unknown as Words<StrengthEquationName>;
-const equationOf = (name: unknown): StrengthEquationName => wordOf(name, equationNames, "strength equation");
+const equationOf = (name: unknown): StrengthEquationName => wordOf(name, equationNames, say`strength equation`);
 
 const roundings: Words<LoadRounding> = ["down", "nearest"];
-const roundingOf = (name: unknown): LoadRounding => wordOf(name, roundings, "way to round");
+const roundingOf = (name: unknown): LoadRounding => wordOf(name, roundings, say`way to round`);
 
 /**
  * Estimated one-repetition maximum from loads and the repetitions done with them, one for each cell; a single is the maximum
@@ -113,7 +114,7 @@ export function barLoad(targets: any[][], bar: any, plates: any[][], rule?: stri
  * @source Bounded subset sum; rounding down is common practice, no source.
  */
 export function barPlates(target: any, bar: any, plates: any[][], rule?: string, pairs?: any[][]): any[][] {
-  const wish = numberOf(target, "target load");
+  const wish = numberOf(target, say`target load`);
   const { perSide } = answer(roundToPlates(wish, rackOf(bar, plates, rule, pairs)));
   return [perSide.length > 0 ? [...perSide] : [""]];
 }
@@ -122,7 +123,7 @@ function rackOf(bar: unknown, plates: any[][], rule: unknown, pairs: any[][] | u
   const weights = values(measured(plates)).flat();
   const counts = pairs ? values(counted(pairs)).flat() : weights.map(() => null);
   return {
-    bar: numberOf(bar, "weight of the bar"),
+    bar: numberOf(bar, say`weight of the bar`),
     plates: paired(["plates", weights], ["pairs", counts]).flatMap(([weight, pairsOwned]) =>
       weight === null ? [] : [{ weight, pairs: pairsOwned }],
     ),

@@ -1,4 +1,5 @@
 import type { ReportColumn } from "../analyses/report";
+import { say } from "../language/say";
 import type { PlannedRow } from "../store/planTable";
 import { coachsChoice, type Priority } from "../store/priorityTable";
 import { isSameName } from "../store/sameName";
@@ -37,32 +38,34 @@ export function athletePage(facts: AthleteFacts): Page {
   return {
     sheet: athlete,
     title: athlete,
-    subtitle: [role, `Tests up to ${date}`].filter((word) => word !== null).join(" · "),
+    subtitle: [role, say`Tests up to ${date}`].filter((word) => word !== null).join(" · "),
     parts: [
-      heading("Where you stand"),
-      ...(tested.length > 0 ? standing(tested, role, comparedWith) : [paragraph("There are no tests to compare yet.")]),
+      heading(say`Where you stand`),
+      ...(tested.length > 0
+        ? standing(tested, role, comparedWith)
+        : [paragraph(say`There are no tests to compare yet.`)]),
       strong(
         strengths.length > 0
-          ? `Your strengths: ${listed(strengths)}.`
-          : "No quality stands out beyond the noise of the tests yet.",
+          ? say`Your strengths: ${listed(strengths)}.`
+          : say`No quality stands out beyond the noise of the tests yet.`,
       ),
-      ...(untested.length > 0 ? [quiet(`Not tested: ${listed(untested)}.`)] : []),
-      heading("What to work on"),
+      ...(untested.length > 0 ? [quiet(say`Not tested: ${listed(untested)}.`)] : []),
+      heading(say`What to work on`),
       ...(priorities.length > 0
         ? priorities.map((priority) => paragraph(priorityWords(priority, facts)))
-        : [paragraph("Nothing can be said before you have been tested.")]),
-      ...(changes.length > 0 ? [heading("Since the last tests"), ...whatChanged(changes)] : latestResults(profile)),
-      ...(plan.length > 0 ? [heading("What is next"), paragraph(nextWords(plan))] : []),
+        : [paragraph(say`Nothing can be said before you have been tested.`)]),
+      ...(changes.length > 0 ? [heading(say`Since the last tests`), ...whatChanged(changes)] : latestResults(profile)),
+      ...(plan.length > 0 ? [heading(say`What is next`), paragraph(nextWords(plan))] : []),
       ...cautions(isMinor).map(quiet),
     ],
   };
 }
 
 const standingWords: Readonly<Record<QualityStanding["judgement"], string>> = {
-  strength: "a strength",
-  weakness: "to work on",
-  "in between": "as most",
-  "too noisy to say": "too close to say",
+  strength: say`a strength`,
+  weakness: say`to work on`,
+  "in between": say`as most`,
+  "too noisy to say": say`too close to say`,
   "not tested": "not tested",
 };
 
@@ -70,7 +73,7 @@ const standingWords: Readonly<Record<QualityStanding["judgement"], string>> = {
 const pointsOf = (z: number): number => Math.round(10 * z);
 
 const quietNumber = (key: string, name: string): ReportColumn => ({
-  ...{ key, heading: name, meaning: "For the picture.", format: "0", quiet: true },
+  ...{ key, heading: name, meaning: say`For the picture.`, format: "0", quiet: true },
 });
 
 function standing(
@@ -83,17 +86,21 @@ function standing(
     {
       kind: "table",
       columns: [
-        { key: "quality", heading: "Quality", meaning: "A physical quality." },
-        { key: "asked", heading: "Asked for", meaning: "How much it counts for the role; 1 as any other." },
+        { key: "quality", heading: say`Quality`, meaning: say`A physical quality.` },
+        { key: "asked", heading: say`Asked for`, meaning: say`How much it counts for the role; 1 as any other.` },
         {
           key: "points",
-          heading: "Points",
-          meaning: "From the middle: 10 points are one standard deviation; above 0 is better. ± what noise may add.",
+          heading: say`Points`,
+          meaning: say`From the middle: 10 points are one standard deviation; above 0 is better. ± what noise may add.`,
         },
-        { key: "words", heading: "In words", meaning: "What the points mean, the noise of the tests considered." },
-        quietNumber("maybeBelow", "May be, below"),
-        quietNumber("maybeAbove", "May be, above"),
-        quietNumber("sure", "For certain"),
+        {
+          key: "words",
+          heading: say`In words`,
+          meaning: say`What the points mean, the noise of the tests considered.`,
+        },
+        quietNumber("maybeBelow", say`May be, below`),
+        quietNumber("maybeAbove", say`May be, above`),
+        quietNumber("sure", say`For certain`),
       ],
       rows: tested.map(({ quality, weight, z, limits, judgement }) => {
         const { sure, maybeBelow, maybeAbove } = sureAndMaybe(z!, limits);
@@ -111,22 +118,22 @@ function standing(
       isLayered: true,
       chart: {
         kind: "bar",
-        title: "You, against the middle (0)",
+        title: say`You, against the middle (0)`,
         categories: "quality",
         series: [
-          { column: "maybeBelow", name: "May be, below", tone: "soft" },
-          { column: "maybeAbove", name: "May be, above", tone: "soft" },
-          { column: "sure", name: "For certain", tone: "strong" },
+          { column: "maybeBelow", name: say`May be, below`, tone: "soft" },
+          { column: "maybeAbove", name: say`May be, above`, tone: "soft" },
+          { column: "sure", name: say`For certain`, tone: "strong" },
         ],
-        valueAxisTitle: "Points from the middle: right is better",
+        valueAxisTitle: say`Points from the middle: right is better`,
       },
     },
     quiet(
-      `Asked for: how much it counts ${role === null ? "for you" : `for your role (${role.toLowerCase()})`}; 1 is as any other. ` +
-        `0 is the middle of ${name} (${athletes} tested); two in three lie between −10 and +10. ` +
+      say`Asked for: how much it counts ${role === null ? say`for you` : say`for your role (${role.toLowerCase()})`}; 1 is as any other. ` +
+        say`0 is the middle of ${name} (${athletes} tested); two in three lie between −10 and +10. ` +
         (isNoiseKnown
-          ? "Dark bar: that far for certain. Light bar: as far as the noise of the tests lets it be; “?” where that is not known."
-          : "How noisy the tests are is not known yet, so the bars are light: nothing is for certain."),
+          ? say`Dark bar: that far for certain. Light bar: as far as the noise of the tests lets it be; “?” where that is not known.`
+          : say`How noisy the tests are is not known yet, so the bars are light: nothing is for certain.`),
     ),
   ];
 }
@@ -146,14 +153,14 @@ function priorityWords(
     points === null
       ? ""
       : points < 0
-        ? `You are ${counted(-points, "point")} below the middle of ${profile.comparedWith.name}.`
-        : "You are at the middle or above it: build on it.";
-  const counts = own && own.weight > 1 ? `It counts more than others${roleWords(profile.role)}.` : "";
+        ? say`You are ${counted(-points, "point")} below the middle of ${profile.comparedWith.name}.`
+        : say`You are at the middle or above it: build on it.`;
+  const counts = own && own.weight > 1 ? say`It counts more than others${roleWords(profile.role)}.` : "";
   const told = [place, counts, side?.why ?? ""].filter((words) => words !== "");
   return `${rank}. ${quality}. ${told.join(" ")}`.trim();
 }
 
-const roleWords = (role: string | null): string => (role === null ? "" : ` for your role (${role.toLowerCase()})`);
+const roleWords = (role: string | null): string => (role === null ? "" : say` for your role (${role.toLowerCase()})`);
 
 function whatChanged(changes: readonly ReviewedChange[]): PagePart[] {
   const attendance = changes.find((change) => change.attendance !== null)?.attendance ?? null;
@@ -161,17 +168,17 @@ function whatChanged(changes: readonly ReviewedChange[]): PagePart[] {
     {
       kind: "table",
       columns: [
-        { key: "series", heading: "Test", meaning: "The test, with its unit." },
-        { key: "before", heading: "Before", meaning: "Score at the earlier test day.", format: "General" },
-        { key: "after", heading: "Now", meaning: "Score at the latest test day.", format: "General" },
+        { key: "series", heading: say`Test`, meaning: say`The test, with its unit.` },
+        { key: "before", heading: say`Before`, meaning: say`Score at the earlier test day.`, format: "General" },
+        { key: "after", heading: say`Now`, meaning: say`Score at the latest test day.`, format: "General" },
         {
           key: "overNoise",
-          heading: "Change",
-          meaning: "The change over what the test's noise alone explains: beyond 1 to either side is more than noise.",
+          heading: say`Change`,
+          meaning: say`The change over what the test's noise alone explains: beyond 1 to either side is more than noise.`,
           format: "+0.0;-0.0;0.0",
           quiet: true,
         },
-        { key: "real", heading: "Was it real?", meaning: "The change against the test's own noise." },
+        { key: "real", heading: say`Was it real?`, meaning: say`The change against the test's own noise.` },
       ],
       rows: changes.map(({ series, unit, before, after, overNoise }) => [
         unit ? `${series} (${unit})` : series,
@@ -187,15 +194,15 @@ function whatChanged(changes: readonly ReviewedChange[]): PagePart[] {
       place: "beside",
       chart: {
         kind: "bar",
-        title: "Change, in sizes of the test's noise",
+        title: say`Change, in sizes of the test's noise`,
         categories: "series",
-        series: [{ column: "overNoise", name: "Change", tone: "strong" }],
-        valueAxisTitle: "Change ÷ noise: right is better",
+        series: [{ column: "overNoise", name: say`Change`, tone: "strong" }],
+        valueAxisTitle: say`Change ÷ noise: right is better`,
       },
     },
     quiet(
-      `Bars: the change over the noise of the test. It is called real where it is the larger of the two.${
-        attendance === null ? "" : ` You were there for ${attendanceWords(attendance)}.`
+      say`Bars: the change over the noise of the test. It is called real where it is the larger of the two.${
+        attendance === null ? "" : say` You were there for ${attendanceWords(attendance)}.`
       }`,
     ),
   ];
@@ -205,9 +212,9 @@ function whatChanged(changes: readonly ReviewedChange[]): PagePart[] {
 const shortened = (score: number): number => Number(score.toPrecision(4));
 
 function realWords(overNoise: number | null): string {
-  if (overNoise === null) return "noise not known";
-  if (overNoise > 1) return "yes, better";
-  return overNoise < -1 ? "yes, worse" : "cannot tell";
+  if (overNoise === null) return say`noise not known`;
+  if (overNoise > 1) return say`yes, better`;
+  return overNoise < -1 ? say`yes, worse` : say`cannot tell`;
 }
 
 /** Before the first retest: the results themselves. */
@@ -215,13 +222,13 @@ const latestResults = ({ qualities }: QualityProfile): PagePart[] =>
   qualities.every(({ z }) => z === null)
     ? []
     : [
-        heading("Your results"),
+        heading(say`Your results`),
         {
           kind: "table",
           columns: [
-            { key: "series", heading: "Test", meaning: "The test." },
-            { key: "score", heading: "Result", meaning: "Score of the latest test day.", format: "General" },
-            { key: "unit", heading: "Unit", meaning: "Unit of the result." },
+            { key: "series", heading: say`Test`, meaning: say`The test.` },
+            { key: "score", heading: say`Result`, meaning: say`Score of the latest test day.`, format: "General" },
+            { key: "unit", heading: say`Unit`, meaning: say`Unit of the result.` },
           ],
           rows: qualities.flatMap(({ tests }) =>
             tests.map(({ series, score, unit }) => [series, shortened(score), unit ?? ""]),
@@ -235,10 +242,10 @@ function nextWords(plan: readonly PlannedRow[]): string {
   const [first] = plan;
   const sessions = new Set(plan.filter(({ week }) => week === first!.week).map(({ session }) => session)).size;
   const exercises = [...new Set(plan.map(({ exercise }) => exercise))];
-  return `From ${first!.begins}: ${counted(weeks, "week")} with ${counted(sessions, "session")} a week. ${listed(exercises)}.`;
+  return say`From ${first!.begins}: ${counted(weeks, "week")} with ${counted(sessions, "session")} a week. ${listed(exercises)}.`;
 }
 
 const cautions = (isMinor: boolean): string[] => [
-  "Test results vary by themselves from day to day; one result decides nothing. Pain, or back from an injury: speak to your physiotherapist or doctor before you train or test.",
-  ...(isMinor ? ["Under 18: heavy lifting and maximal tests only under qualified supervision."] : []),
+  say`Test results vary by themselves from day to day; one result decides nothing. Pain, or back from an injury: speak to your physiotherapist or doctor before you train or test.`,
+  ...(isMinor ? [say`Under 18: heavy lifting and maximal tests only under qualified supervision.`] : []),
 ];

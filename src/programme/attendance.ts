@@ -1,4 +1,5 @@
 import { groupBy } from "../analyses/groupBy";
+import { say } from "../language/say";
 import { type Background, memberCalled } from "../store/background";
 import type { DiaryEntry } from "../store/diary";
 import { nameKey } from "../store/sameName";
@@ -53,4 +54,4 @@ export function attendanceOf(
 
 /** "38 of 44 sessions"; more than the group held are said by themselves. */
 export const attendanceWords = ({ attended, held }: Attendance): string =>
-  attended <= held ? `${attended} of ${held} sessions` : `${attended} sessions, of which the group held ${held}`;
+  attended <= held ? say`${attended} of ${held} sessions` : say`${attended} sessions, of which the group held ${held}`;

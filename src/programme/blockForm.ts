@@ -1,36 +1,42 @@
 import { z } from "zod";
 import { amount, choice } from "../analyses/fields";
+import { say } from "../language/say";
 import type { BlockSettings } from "./planBlock";
 
 /** What the form of a block asks, beside the day on which it begins. */
 export const blockForm = z.object({
-  weeks: amount("Weeks", "Length of the block, the deload week included.", "", { low: 1, high: 12, initial: 4 }),
-  sessionsPerWeek: amount("Sessions a week", "Sessions of this programme, beside the training of the sport.", "", {
-    low: 1,
-    high: 6,
-    initial: 2,
-  }),
-  exercisesPerSession: amount("Exercises a session", "How many exercises fit into one session.", "", {
+  weeks: amount(say`Weeks`, say`Length of the block, the deload week included.`, "", { low: 1, high: 12, initial: 4 }),
+  sessionsPerWeek: amount(
+    say`Sessions a week`,
+    say`Sessions of this programme, beside the training of the sport.`,
+    "",
+    {
+      low: 1,
+      high: 6,
+      initial: 2,
+    },
+  ),
+  exercisesPerSession: amount(say`Exercises a session`, say`How many exercises fit into one session.`, "", {
     low: 1,
     high: 10,
     initial: 4,
   }),
   phase: choice(
-    "Aim of the block",
-    "Sets, repetitions and effort to begin with follow from it; all can be changed in the plan.",
+    say`Aim of the block`,
+    say`Sets, repetitions and effort to begin with follow from it; all can be changed in the plan.`,
     {
-      buildUp: "Build up: more repetitions, far from failure",
-      strength: "Strength: heavier, fewer repetitions",
-      power: "Power: few and fast",
-      inSeason: "In season: little, to keep what is there",
+      buildUp: say`Build up: more repetitions, far from failure`,
+      strength: say`Strength: heavier, fewer repetitions`,
+      power: say`Power: few and fast`,
+      inSeason: say`In season: little, to keep what is there`,
     },
   ),
-  deload: choice("Last week", "A deload week has half the sets at the effort of the first week.", {
+  deload: choice(say`Last week`, say`A deload week has half the sets at the effort of the first week.`, {
     deload: "Deload",
-    full: "As the others",
+    full: say`As the others`,
   }),
-  bar: amount("Bar", "Mass of the empty bar.", "kg", { low: 5, high: 30, initial: 20 }),
-  smallestPlate: amount("Smallest plate", "Lightest plate of which there is a pair.", "kg", {
+  bar: amount(say`Bar`, say`Mass of the empty bar.`, "kg", { low: 5, high: 30, initial: 20 }),
+  smallestPlate: amount(say`Smallest plate`, say`Lightest plate of which there is a pair.`, "kg", {
     low: 0.25,
     high: 10,
     initial: 1.25,

@@ -1,4 +1,5 @@
 import { groupBy } from "../analyses/groupBy";
+import { say } from "../language/say";
 
 /**
  * Sentences such as "Ane Berg: never tested." told once for each reason: "Never tested: Ane Berg, Kari Dahl." Sentences
@@ -13,7 +14,7 @@ export function byReason(sentences: readonly string[], most = Number.POSITIVE_IN
   return [...groupBy(split, ({ why }) => why)].map(([why, alike]) => {
     const names = alike.flatMap(({ who }) => who ?? []);
     if (names.length === 0) return why!;
-    const more = names.length > most ? ` and ${names.length - most} more` : "";
+    const more = names.length > most ? say` and ${names.length - most} more` : "";
     return `${why!.charAt(0).toUpperCase()}${why!.slice(1)}: ${names.slice(0, most).join(", ")}${more}.`;
   });
 }

@@ -1,4 +1,5 @@
 import { groupBy } from "../analyses/groupBy";
+import { say } from "../language/say";
 import type { TestResult } from "../reading/testResult";
 import { type Background, memberCalled } from "../store/background";
 import type { Comparison } from "../store/comparison";
@@ -33,7 +34,7 @@ export function comparedWith(
 ): (athlete: string) => ComparedWith {
   const nameOf = squadNames(background);
   const tested = [...new Set(results.map(({ athlete }) => nameOf(athlete)))];
-  const everybody: ComparedWith = { name: "the squad", athletes: tested.length, among: null };
+  const everybody: ComparedWith = { name: say`the squad`, athletes: tested.length, among: null };
   const circleOf = circleName(results, background);
   const circles = new Map(
     [...groupBy(tested, (athlete) => circleOf(athlete) ?? "")]
@@ -56,11 +57,11 @@ function circleName(results: readonly TestResult[], background: Background): (at
       ?.slice(0, 4) ?? Number.NaN,
   );
   const names: Readonly<Partial<Record<Comparison, (member: SquadMember) => string | null>>> = {
-    group: ({ group }) => (group === null ? null : `the group ${group}`),
-    role: ({ role }) => (role === null ? null : `the role ${role}`),
+    group: ({ group }) => (group === null ? null : say`the group ${group}`),
+    role: ({ role }) => (role === null ? null : say`the role ${role}`),
     age: ({ athlete, birthYear }) => {
       if (birthYear === null || Number.isNaN(year)) return null;
-      return isMinorIn(year, athlete, background) ? "the under-18s" : "those over 18";
+      return isMinorIn(year, athlete, background) ? say`the under-18s` : say`those over 18`;
     },
   };
   const named = names[background.comparedWith ?? "squad"];

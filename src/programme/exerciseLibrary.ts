@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import type { Exercise } from "../store/exercises";
 
 const basic = (
@@ -20,8 +21,8 @@ const basic = (
 
 const trained = (...given: Parameters<typeof basic>): Exercise => ({ ...basic(...given), level: "trained" });
 
-const spotted = "Only with a rack or spotters, and with a technique that holds. Stop at pain.";
-const landings = "Only on a floor that gives, with quiet landings. Stop at pain in knee, shin or Achilles tendon.";
+const spotted = say`Only with a rack or spotters, and with a technique that holds. Stop at pain.`;
+const landings = say`Only on a floor that gives, with quiet landings. Stop at pain in knee, shin or Achilles tendon.`;
 
 /**
  * Exercises to start from; a table of the workbook once set up, where the coach changes, adds and deletes. Shares of
@@ -29,84 +30,95 @@ const landings = "Only on a floor that gives, with quiet landings. Stop at pain 
  */
 export const exerciseLibrary: readonly Exercise[] = [
   // Strength
-  basic("Goblet squat", "Strength", "Legs", { dose: "repetitions", equipment: "Dumbbell" }),
-  basic("Split squat", "Strength", "Legs", { dose: "repetitions", equipment: "Dumbbells", limbs: "one" }),
-  basic("Press-up", "Strength", "Upper body", { dose: "repetitions" }),
-  basic("Inverted row", "Strength", "Upper body", { dose: "repetitions", equipment: "Bar in a rack" }),
-  trained("Back squat", "Strength", "Legs", {
+  basic(say`Goblet squat`, "Strength", "Legs", { dose: "repetitions", equipment: say`Dumbbell` }),
+  basic(say`Split squat`, "Strength", "Legs", { dose: "repetitions", equipment: say`Dumbbells`, limbs: "one" }),
+  basic("Press-up", "Strength", say`Upper body`, { dose: "repetitions" }),
+  basic(say`Inverted row`, "Strength", say`Upper body`, { dose: "repetitions", equipment: say`Bar in a rack` }),
+  trained(say`Back squat`, "Strength", "Legs", {
     dose: "repetitions",
-    equipment: "Bar",
-    loadFrom: "Back squat",
+    equipment: say`Bar`,
+    loadFrom: say`Back squat`,
     percentOfMaximum: 100,
     caution: spotted,
   }),
-  trained("Rear-foot-raised split squat", "Strength", "Legs", {
+  trained(say`Rear-foot-raised split squat`, "Strength", "Legs", {
     dose: "repetitions",
-    equipment: "Bar",
+    equipment: say`Bar`,
     limbs: "one",
-    loadFrom: "Back squat",
+    loadFrom: say`Back squat`,
     percentOfMaximum: 45,
     caution: spotted,
   }),
-  trained("Bench press", "Strength", "Upper body", {
+  trained(say`Bench press`, "Strength", say`Upper body`, {
     dose: "repetitions",
-    equipment: "Bar",
-    loadFrom: "Bench press",
+    equipment: say`Bar`,
+    loadFrom: say`Bench press`,
     percentOfMaximum: 100,
     caution: spotted,
   }),
 
   // Lower-body power
-  basic("Box jump, step down", "Lower-body power", "Legs", { dose: "contacts", equipment: "Box", caution: landings }),
-  basic("Single-leg hop and hold", "Lower-body power", "Legs", { dose: "contacts", limbs: "one", caution: landings }),
-  trained("Countermovement jump for height", "Lower-body power", "Legs", { dose: "contacts", caution: landings }),
-  trained("Drop jump from a low box", "Lower-body power", "Legs", {
+  basic(say`Box jump, step down`, say`Lower-body power`, "Legs", {
     dose: "contacts",
-    equipment: "Box",
+    equipment: say`Box`,
     caution: landings,
   }),
-  trained("Bounding", "Lower-body power", "Legs", { dose: "contacts", caution: landings }),
+  basic(say`Single-leg hop and hold`, say`Lower-body power`, "Legs", {
+    dose: "contacts",
+    limbs: "one",
+    caution: landings,
+  }),
+  trained(say`Countermovement jump for height`, say`Lower-body power`, "Legs", { dose: "contacts", caution: landings }),
+  trained(say`Drop jump from a low box`, say`Lower-body power`, "Legs", {
+    dose: "contacts",
+    equipment: say`Box`,
+    caution: landings,
+  }),
+  trained("Bounding", say`Lower-body power`, "Legs", { dose: "contacts", caution: landings }),
 
   // Upper-body power
-  basic("Overhead ball throw", "Upper-body power", "Upper body", { dose: "contacts", equipment: "Medicine ball" }),
-  basic("Rotational ball throw", "Upper-body power", "Trunk", {
+  basic(say`Overhead ball throw`, say`Upper-body power`, say`Upper body`, {
     dose: "contacts",
-    equipment: "Medicine ball",
+    equipment: say`Medicine ball`,
+  }),
+  basic(say`Rotational ball throw`, say`Upper-body power`, "Trunk", {
+    dose: "contacts",
+    equipment: say`Medicine ball`,
     limbs: "one",
   }),
-  trained("Bench press, fast", "Upper-body power", "Upper body", {
+  trained(say`Bench press, fast`, say`Upper-body power`, say`Upper body`, {
     dose: "repetitions",
-    equipment: "Bar",
-    loadFrom: "Bench press",
+    equipment: say`Bar`,
+    loadFrom: say`Bench press`,
     percentOfMaximum: 60,
     caution: spotted,
   }),
 
   // Speed
-  basic("Acceleration from standing", "Speed", "Whole body", { dose: "metres" }),
-  basic("Falling start", "Speed", "Whole body", { dose: "metres" }),
-  trained("Flying sprint", "Speed", "Whole body", {
+  basic(say`Acceleration from standing`, "Speed", say`Whole body`, { dose: "metres" }),
+  basic(say`Falling start`, "Speed", say`Whole body`, { dose: "metres" }),
+  trained(say`Flying sprint`, "Speed", say`Whole body`, {
     dose: "metres",
-    caution: "Only warm and fresh; full rest between runs. Stop at a pull in the thigh.",
+    caution: say`Only warm and fresh; full rest between runs. Stop at a pull in the thigh.`,
   }),
 
   // Change of direction
-  basic("Run, brake and hold", "Change of direction", "Legs", { dose: "metres", caution: landings }),
-  basic("Side cut and go", "Change of direction", "Legs", { dose: "metres", caution: landings }),
-  trained("Half turn and back", "Change of direction", "Legs", { dose: "metres", caution: landings }),
+  basic(say`Run, brake and hold`, say`Change of direction`, "Legs", { dose: "metres", caution: landings }),
+  basic(say`Side cut and go`, say`Change of direction`, "Legs", { dose: "metres", caution: landings }),
+  trained(say`Half turn and back`, say`Change of direction`, "Legs", { dose: "metres", caution: landings }),
 
   // Muscle capacity
-  basic("Single-leg calf raise", "Muscle capacity", "Lower leg", { dose: "repetitions", limbs: "one" }),
-  basic("Single-leg hamstring bridge", "Muscle capacity", "Hamstrings", { dose: "repetitions", limbs: "one" }),
-  basic("Side plank", "Muscle capacity", "Trunk", { dose: "seconds", limbs: "one" }),
-  basic("Side-lying adductor raise", "Muscle capacity", "Groin", { dose: "repetitions", limbs: "one" }),
-  basic("Outward rotation with a band", "Muscle capacity", "Shoulder", {
+  basic(say`Single-leg calf raise`, say`Muscle capacity`, say`Lower leg`, { dose: "repetitions", limbs: "one" }),
+  basic(say`Single-leg hamstring bridge`, say`Muscle capacity`, "Hamstrings", { dose: "repetitions", limbs: "one" }),
+  basic(say`Side plank`, say`Muscle capacity`, "Trunk", { dose: "seconds", limbs: "one" }),
+  basic(say`Side-lying adductor raise`, say`Muscle capacity`, "Groin", { dose: "repetitions", limbs: "one" }),
+  basic(say`Outward rotation with a band`, say`Muscle capacity`, "Shoulder", {
     dose: "repetitions",
-    equipment: "Band",
+    equipment: say`Band`,
     limbs: "one",
   }),
 
   // Endurance
-  basic("Runs of four minutes, three minutes easy", "Endurance", "Whole body", { dose: "minutes" }),
-  basic("Small-sided games", "Endurance", "Whole body", { dose: "minutes", equipment: "Ball" }),
+  basic(say`Runs of four minutes, three minutes easy`, "Endurance", say`Whole body`, { dose: "minutes" }),
+  basic(say`Small-sided games`, "Endurance", say`Whole body`, { dose: "minutes", equipment: say`Ball` }),
 ];

@@ -1,6 +1,7 @@
 import { groupBy } from "../analyses/groupBy";
 import type { Report, ReportChart, ReportColumn, ReportValue } from "../analyses/report";
 import { mean } from "../engine/moments";
+import { say } from "../language/say";
 import { type Exposure, exposures, type LoadWeek } from "./loadWeeks";
 
 /** What can be followed through a season: the load, or what was counted. */
@@ -31,67 +32,71 @@ export function timesUsual(weeks: readonly LoadWeek[], index: number, measure: L
 /** What a coach might want to know of a week, without alarm. */
 function noteOn(weeks: readonly LoadWeek[], index: number, counted: readonly Exposure[]): string {
   const { total, sessions, unrated } = weeks[index]!;
-  if (sessions === 0) return "Nothing written down.";
+  if (sessions === 0) return say`Nothing written down.`;
   const notes: string[] = [];
   if (unrated > 0) {
-    notes.push(`${unrated} session${unrated === 1 ? "" : "s"} without a rating: the load is too low by as much.`);
+    notes.push(say`${unrated} session${unrated === 1 ? "" : "s"} without a rating: the load is too low by as much.`);
   }
   const times = timesUsual(weeks, index);
   if (times !== null && times >= risenTimes) {
-    notes.push(`${times.toFixed(1)} times the mean of the weeks before: ask how she or he is.`);
-  } else if (total !== null && times === null) notes.push("Too few weeks before to compare with.");
+    notes.push(say`${times.toFixed(1)} times the mean of the weeks before: ask how she or he is.`);
+  } else if (total !== null && times === null) notes.push(say`Too few weeks before to compare with.`);
   for (const kind of counted) {
     const more = timesUsual(weeks, index, kind);
     if (more !== null && more >= risenTimes)
-      notes.push(`${more.toFixed(1)} times as many ${kind} as in the weeks before.`);
+      notes.push(say`${more.toFixed(1)} times as many ${kind} as in the weeks before.`);
   }
   return notes.join(" ");
 }
 
 const loadColumns: readonly ReportColumn[] = [
-  { key: "athlete", heading: "Athlete", meaning: "Name as in the diary." },
-  { key: "week", heading: "Week of", meaning: "Monday of the week, YYYY-MM-DD." },
-  { key: "attended", heading: "Sessions", meaning: "Sessions the athlete was at.", format: "0" },
-  { key: "load", heading: "Load", meaning: "Rating times minutes, added up over the week.", format: "0" },
+  { key: "athlete", heading: say`Athlete`, meaning: say`Name as in the diary.` },
+  { key: "week", heading: say`Week of`, meaning: say`Monday of the week, YYYY-MM-DD.` },
+  { key: "attended", heading: say`Sessions`, meaning: say`Sessions the athlete was at.`, format: "0" },
+  { key: "load", heading: say`Load`, meaning: say`Rating times minutes, added up over the week.`, format: "0" },
   {
     key: "change",
-    heading: "Change (%)",
-    meaning: "From the week before, in percent of it.",
+    heading: say`Change (%)`,
+    meaning: say`From the week before, in percent of it.`,
     format: "+0;-0;0",
   },
   {
     key: "monotony",
-    heading: "Monotony",
-    meaning: "Mean of the days over their standard deviation: high where all days are alike.",
+    heading: say`Monotony`,
+    meaning: say`Mean of the days over their standard deviation: high where all days are alike.`,
     format: "0.00",
   },
-  { key: "strain", heading: "Strain", meaning: "Load times monotony.", format: "0" },
+  { key: "strain", heading: say`Strain`, meaning: say`Load times monotony.`, format: "0" },
 ];
 
 const exposureColumns: Readonly<Record<(typeof exposures)[number], ReportColumn>> = {
-  throws: { key: "throws", heading: "Throws", meaning: "At full effort, in the week.", format: "0" },
-  jumps: { key: "jumps", heading: "Jumps", meaning: "At full effort, in the week.", format: "0" },
-  sprints: { key: "sprints", heading: "Sprints", meaning: "At full effort, in the week.", format: "0" },
-  deliveries: { key: "deliveries", heading: "Deliveries", meaning: "Bowled or pitched, in the week.", format: "0" },
+  throws: { key: "throws", heading: say`Throws`, meaning: say`At full effort, in the week.`, format: "0" },
+  jumps: { key: "jumps", heading: say`Jumps`, meaning: say`At full effort, in the week.`, format: "0" },
+  sprints: { key: "sprints", heading: say`Sprints`, meaning: say`At full effort, in the week.`, format: "0" },
+  deliveries: {
+    key: "deliveries",
+    heading: say`Deliveries`,
+    meaning: say`Bowled or pitched, in the week.`,
+    format: "0",
+  },
 };
 
 const endColumns: readonly ReportColumn[] = [
-  { key: "note", heading: "Note", meaning: "What to look at, if anything." },
-  { key: "row", heading: "Row", meaning: "Athlete and week: by it a row is found again.", quiet: true },
+  { key: "note", heading: say`Note`, meaning: say`What to look at, if anything.` },
+  { key: "row", heading: say`Row`, meaning: say`Athlete and week: by it a row is found again.`, quiet: true },
 ];
 
-const noPrediction =
-  "A week far above the others is a reason to talk, no prediction of an injury: such measures describe how the load moved, and none has been shown to say who will be hurt.";
+const noPrediction = say`A week far above the others is a reason to talk, no prediction of an injury: such measures describe how the load moved, and none has been shown to say who will be hurt.`;
 
 const cautions = [
   noPrediction,
-  "Monotony and strain stem from observations in endurance athletes and have no validated limits.",
-  "Ratings are how hard it felt. Compare athletes with themselves, not with each other.",
+  say`Monotony and strain stem from observations in endurance athletes and have no validated limits.`,
+  say`Ratings are how hard it felt. Compare athletes with themselves, not with each other.`,
 ];
 
 const method =
-  "Load is rating (0 to 10) times minutes; a day without an entry counts as rest (Foster 1998, Med Sci Sports Exerc " +
-  `30:1164-1168). A week at ${risenTimes} times the mean of the four before is named: common practice, no source.`;
+  say`Load is rating (0 to 10) times minutes; a day without an entry counts as rest (Foster 1998, Med Sci Sports Exerc ` +
+  say`30:1164-1168). A week at ${risenTimes} times the mean of the four before is named: common practice, no source.`;
 
 type Origin = { readonly source: string; readonly date: string };
 
@@ -118,8 +123,8 @@ export function loadReport(
   const risen = byAthlete.flatMap((own) => own.filter((_, index) => (timesUsual(own, index) ?? 0) >= risenTimes));
   return {
     analysis: "load",
-    sheet: "Load",
-    title: athlete === null ? "Load by week" : `Load by week: ${athlete}`,
+    sheet: say`Load`,
+    title: athlete === null ? say`Load by week` : say`Load by week: ${athlete}`,
     summary: risenWords(risen),
     table: {
       name: "Tapeline_Load",
@@ -136,10 +141,10 @@ export function loadReport(
 
 /** The weeks that stand out, with the criticism of such measures beside them. */
 function risenWords(risen: readonly LoadWeek[]): string[] {
-  if (risen.length === 0) return ["No week stands out from the weeks before it."];
-  const named = risen.map(({ athlete, monday }) => `${athlete} (week of ${monday})`).join(", ");
+  if (risen.length === 0) return [say`No week stands out from the weeks before it.`];
+  const named = risen.map(({ athlete, monday }) => say`${athlete} (week of ${monday})`).join(", ");
   return [
-    `${risen.length === 1 ? "One week stands" : `${risen.length} weeks stand`} out from the weeks before: ${named}.`,
+    say`${risen.length === 1 ? say`One week stands` : say`${risen.length} weeks stand`} out from the weeks before: ${named}.`,
     noPrediction,
   ];
 }
@@ -173,32 +178,32 @@ export function seasonLoadReport(
   const { heading, meaning } = measureColumns[measure];
   return {
     analysis: "seasonLoad",
-    sheet: "Season load",
-    title: `${heading} of the squad by week`,
+    sheet: say`Season load`,
+    title: say`${heading} of the squad by week`,
     summary: [
-      season.length === 1 ? "One week in the diary." : `${season.length} weeks in the diary.`,
+      season.length === 1 ? say`One week in the diary.` : say`${season.length} weeks in the diary.`,
       ...(highest?.mean
-        ? [`The highest mean is that of the week of ${highest.monday}: ${highest.mean.toFixed(0)}.`]
+        ? [say`The highest mean is that of the week of ${highest.monday}: ${highest.mean.toFixed(0)}.`]
         : []),
     ],
     table: {
       name: "Tapeline_SeasonLoad",
       columns: [
         loadColumns[1]!,
-        { key: "athletes", heading: "Athletes", meaning: "How many have a number in the week.", format: "0" },
+        { key: "athletes", heading: say`Athletes`, meaning: say`How many have a number in the week.`, format: "0" },
         {
           key: measure,
-          heading: `Mean ${heading.toLowerCase()}`,
-          meaning: `${meaning} Mean of these athletes.`,
+          heading: say`Mean ${heading.toLowerCase()}`,
+          meaning: say`${meaning} Mean of these athletes.`,
           format: "0",
         },
-        { key: "lowest", heading: "Lowest", meaning: "Of these athletes.", format: "0" },
-        { key: "highest", heading: "Highest", meaning: "Of these athletes.", format: "0" },
+        { key: "lowest", heading: say`Lowest`, meaning: say`Of these athletes.`, format: "0" },
+        { key: "highest", heading: say`Highest`, meaning: say`Of these athletes.`, format: "0" },
       ],
       rows: season.map((week): ReportValue[] => [week.monday, week.athletes, week.mean, week.lowest, week.highest]),
       rowKey: "week",
     },
-    chart: seasonChart(measure, "Squad's mean"),
+    chart: seasonChart(measure, say`Squad's mean`),
     cautions,
     provenance: provenanceOf(weeks, source, date),
     ...{ marks: [], testAgain: [] },
@@ -209,13 +214,13 @@ const measureColumns: Readonly<Record<LoadMeasure, ReportColumn>> = { load: load
 
 const seasonChart = (measure: LoadMeasure, name: string): ReportChart => ({
   kind: "line",
-  title: `${measureColumns[measure].heading} by week`,
+  title: say`${measureColumns[measure].heading} by week`,
   categories: "week",
   series: [{ column: measure, name, tone: "strong" }],
-  valueAxisTitle: measure === "load" ? "Load (rating × minutes)" : `${measureColumns[measure].heading} a week`,
+  valueAxisTitle: measure === "load" ? say`Load (rating × minutes)` : say`${measureColumns[measure].heading} a week`,
 });
 
 const provenanceOf = (weeks: readonly LoadWeek[], source: string, date: string): Report["provenance"] => ({
   ...{ source, date, method, leftOut: [] },
-  used: `${new Set(weeks.map(({ athlete }) => athlete)).size} athletes, ${weeks.reduce((sum, { sessions }) => sum + sessions, 0)} sessions`,
+  used: say`${new Set(weeks.map(({ athlete }) => athlete)).size} athletes, ${weeks.reduce((sum, { sessions }) => sum + sessions, 0)} sessions`,
 });

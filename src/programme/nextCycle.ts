@@ -1,4 +1,5 @@
 import { groupBy } from "../analyses/groupBy";
+import { say } from "../language/say";
 import type { Priority } from "../store/priorityTable";
 import { nameKey } from "../store/sameName";
 import { attendanceWords } from "./attendance";
@@ -50,7 +51,7 @@ export function nextCycle(last: readonly Worked[], next: readonly Priority[], { 
         return {
           ...{ athlete, quality, rankBefore: rank, rankNext: null },
           fate: isBetter ? "done" : "set aside",
-          why: `${changeWords(told, quality)} ${isBetter ? "Others come first now." : "Others come first now; it has not been shown to have improved."}`,
+          why: `${changeWords(told, quality)} ${isBetter ? say`Others come first now.` : say`Others come first now; it has not been shown to have improved.`}`,
         };
       });
     return [...coming, ...going];
@@ -63,7 +64,7 @@ const ofQuality = (changes: readonly ReviewedChange[], quality: string): Reviewe
 /** What became of the tests of a quality, and how much of the block the athlete was there for. */
 function changeWords(changes: readonly ReviewedChange[], quality: string): string {
   const own = ofQuality(changes, quality);
-  if (own.length === 0) return "Not tested again.";
-  const there = own[0]!.attendance ? ` There for ${attendanceWords(own[0]!.attendance)}.` : "";
+  if (own.length === 0) return say`Not tested again.`;
+  const there = own[0]!.attendance ? say` There for ${attendanceWords(own[0]!.attendance)}.` : "";
   return `${own.map(({ series, verdict }) => `${series}: ${verdict.charAt(0).toLowerCase()}${verdict.slice(1)}`).join("; ")}.${there}`;
 }

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import type { Dose } from "../store/exercises";
 
 /** What a block is for. */
@@ -68,5 +69,4 @@ export function prescriptionOf(phase: Phase, dose: Dose, week: number, isDeload:
     : { ...first, reserve: Math.max(first.reserve - steps, leastReserve) };
 }
 
-export const progressionRule =
-  "Every second week one repetition less is left in reserve, so the load rises; where no load is reckoned, one set is added (two at most). A deload week has half the sets at the effort of week 1. Common practice, no source.";
+export const progressionRule = say`Every second week one repetition less is left in reserve, so the load rises; where no load is reckoned, one set is added (two at most). A deload week has half the sets at the effort of week 1. Common practice, no source.`;

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { dayNumber, isoDay } from "../reading/days";
 import type { Exercise } from "../store/exercises";
 import type { PlannedRow } from "../store/planTable";
@@ -43,12 +44,12 @@ export function planBlock(squad: readonly Planned[], library: readonly Exercise[
   const missing = new Set<string>();
   for (const planned of squad) {
     if (planned.priorities.length === 0) {
-      missing.add(`${planned.athlete}: no priorities, so nothing is planned. Test first.`);
+      missing.add(say`${planned.athlete}: no priorities, so nothing is planned. Test first.`);
       continue;
     }
     const sessions = chooseExercises(planned, library, settings);
     for (const quality of sessions.without) {
-      missing.add(`${planned.athlete}: the exercises hold nothing for ${quality}.`);
+      missing.add(say`${planned.athlete}: the exercises hold nothing for ${quality}.`);
     }
     for (let week = 1; week <= settings.weeks; week++) {
       const isDeload = settings.deload && week === settings.weeks && settings.weeks > 1;
@@ -85,7 +86,7 @@ function rowOf(
     athlete: planned.athlete,
     exercise: exercise.exercise,
     sets: prescription.sets,
-    repetitions: amountOf(exercise, prescription) + (extra ? `, one set more on the ${extra.side}` : ""),
+    repetitions: amountOf(exercise, prescription) + (extra ? say`, one set more on the ${extra.side}` : ""),
     intensity,
     load,
     total: totalOf(exercise, prescription, extra !== null),
@@ -101,34 +102,34 @@ function effort(
   missing: Set<string>,
 ): { readonly load: number | null; readonly intensity: string } {
   if (reserve === null) return { load: null, intensity: effortWords[dose] };
-  const inReserve = `leave ${reserve} in reserve`;
+  const inReserve = say`leave ${reserve} in reserve`;
   if (loadFrom === null || percentOfMaximum === null) return { load: null, intensity: inReserve };
   const maximum = maxima.get(loadFrom);
   if (maximum === undefined) {
-    missing.add(`${athlete}: no estimated maximum of ${loadFrom}, so ${exercise} has no load in kg.`);
+    missing.add(say`${athlete}: no estimated maximum of ${loadFrom}, so ${exercise} has no load in kg.`);
     return { load: null, intensity: inReserve };
   }
   const reckoned = reckonLoad((maximum * percentOfMaximum) / 100, { repetitions: amount, reserve }, barAndPlates);
   if (!reckoned) return { load: null, intensity: inReserve };
   if (reckoned.load === null) {
-    missing.add(`${athlete}: the bar alone is heavier than the load for ${exercise}.`);
+    missing.add(say`${athlete}: the bar alone is heavier than the load for ${exercise}.`);
   }
   return { load: reckoned.load, intensity: `${Math.round(reckoned.percent)} %, ${inReserve}` };
 }
 
 /** How hard, where no repetitions are left in reserve. */
 const effortWords = {
-  repetitions: "clean, never to failure",
-  seconds: "hold your form; stop when it goes",
-  contacts: "every one at full effort, and clean",
-  metres: "full speed, full rest",
-  minutes: "hard but even",
+  repetitions: say`clean, never to failure`,
+  seconds: say`hold your form; stop when it goes`,
+  contacts: say`every one at full effort, and clean`,
+  metres: say`full speed, full rest`,
+  minutes: say`hard but even`,
 } as const;
 
 const doseWords = { repetitions: "", seconds: " s", contacts: " contacts", metres: " m", minutes: " min" } as const;
 
 const amountOf = ({ dose, limbs }: Exercise, { amount }: Prescription): string =>
-  `${amount}${doseWords[dose]}${limbs === "one" ? " each side" : ""}`;
+  `${amount}${doseWords[dose]}${limbs === "one" ? say` each side` : ""}`;
 
 function totalOf({ dose, limbs }: Exercise, { sets, amount }: Prescription, oneSetMore: boolean): number | null {
   if (dose !== "contacts" && dose !== "metres") return null;

@@ -1,4 +1,5 @@
 import { groupBy } from "../analyses/groupBy";
+import { say } from "../language/say";
 import { dayNumber } from "../reading/days";
 import type { TestResult } from "../reading/testResult";
 import type { Background } from "../store/background";
@@ -58,7 +59,7 @@ export function overviewPage(facts: PrintedFacts, background: Background, group:
   const profiles = facts.profiles.filter(isMember);
   const diary = facts.diary.filter(isMember);
   return squadPage({
-    ...{ name: group ?? "Squad", athletes: profiles.length, date: latestDay(facts) },
+    ...{ name: group ?? say`Squad`, athletes: profiles.length, date: latestDay(facts) },
     comparedWith: [...new Set(profiles.map((profile) => profile.comparedWith.name))],
     demands: squadDemands(profiles, background),
     changes: (facts.review?.changes ?? []).filter(isMember),

@@ -1,6 +1,7 @@
 import { groupBy } from "../analyses/groupBy";
 import { qualityPriorities } from "../engine/grouping/qualityPriorities";
 import { valueOr } from "../engine/result";
+import { say } from "../language/say";
 import { type Background, weightFor } from "../store/background";
 import type { Priority } from "../store/priorityTable";
 import type { QualityProfile, QualityStanding } from "./qualityProfile";
@@ -40,7 +41,7 @@ export function priorities(
   for (const profile of profiles) {
     const tested = profile.qualities.filter(({ z }) => z !== null);
     if (tested.length === 0) {
-      missing.push(`${profile.athlete}: no test of the battery with enough others to compare with.`);
+      missing.push(say`${profile.athlete}: no test of the battery with enough others to compare with.`);
       continue;
     }
     const ranked = rankedQualities(profile, background, most);
@@ -77,10 +78,10 @@ function rankedQualities(profile: QualityProfile, background: Background, most: 
   const answer = valueOr(qualityPriorities(weighted, { top: most }), null);
   const ranked = (answer?.priorities ?? []).map(({ name, weight, shortfall }): Ranked => {
     const quality = qualities.find((one) => one.quality === name)!;
-    const noisy = quality.judgement === "too noisy to say" ? " The noise of the test could explain that." : "";
+    const noisy = quality.judgement === "too noisy to say" ? say` The noise of the test could explain that.` : "";
     return {
       quality,
-      reason: `${shortfall.toFixed(1)} SD below ${comparedWith.name}${weightWords(weight, role)}.${noisy}`,
+      reason: say`${shortfall.toFixed(1)} SD below ${comparedWith.name}${weightWords(weight, role)}.${noisy}`,
     };
   });
   return ranked.length > 0 ? ranked : buildOn(profile, background);
@@ -96,20 +97,20 @@ function buildOn({ qualities, role, comparedWith }: QualityProfile, background: 
     ? [
         {
           quality: first.quality,
-          reason: `Below ${comparedWith.name} in nothing: build on it${weightWords(first.weight, role)}.`,
+          reason: say`Below ${comparedWith.name} in nothing: build on it${weightWords(first.weight, role)}.`,
         },
       ]
     : [];
 }
 
 const weightWords = (weight: number, role: string | null): string =>
-  weight === 1 ? "" : `, and it counts ${weight} ${role === null ? "here" : `for a ${role.toLowerCase()}`}`;
+  weight === 1 ? "" : say`, and it counts ${weight} ${role === null ? "here" : say`for a ${role.toLowerCase()}`}`;
 
 /** The scores behind a standing, at most three. */
 const testsOf = ({ tests }: QualityStanding): string =>
   `${tests
     .slice(0, 3)
-    .map(({ series, score, unit, z }) => `${series} ${shown(score)}${unit ? ` ${unit}` : ""} (${signed(z)} SD)`)
+    .map(({ series, score, unit, z }) => say`${series} ${shown(score)}${unit ? ` ${unit}` : ""} (${signed(z)} SD)`)
     .join(", ")}.`;
 
 const ratioWords = (ratios: readonly Ratio[]): string => ratios.map((ratio) => `${ratioSentence(ratio)}.`).join(" ");

@@ -8,6 +8,7 @@ import { sprints } from "../analyses/sprints/sprints";
 import { dynamicStrengthIndex } from "../engine/jumps/dynamicStrengthIndex";
 import { valueOr } from "../engine/result";
 import { quantile } from "../engine/standing/quantile";
+import { say } from "../language/say";
 import type { TestResult } from "../reading/testResult";
 import type { Background } from "../store/background";
 import { isSameName, nameKey } from "../store/sameName";
@@ -32,26 +33,24 @@ export type Ratio = {
 type Kind = Pick<Ratio, "name" | "unit" | "decimals" | "meaning">;
 
 const reactive: Kind = {
-  ...{ name: "Reactive strength index", unit: "m/s", decimals: 2 },
-  meaning:
-    "Height of the drop jump over its time on the ground. Depends on the height of the box: compare like with like.",
+  ...{ name: say`Reactive strength index`, unit: "m/s", decimals: 2 },
+  meaning: say`Height of the drop jump over its time on the ground. Depends on the height of the box: compare like with like.`,
 };
 const utilisation: Kind = {
-  ...{ name: "Eccentric utilisation ratio", unit: "", decimals: 2 },
-  meaning: "Countermovement jump over squat jump; about 1.0 to 1.2. It carries the noise of both jumps.",
+  ...{ name: say`Eccentric utilisation ratio`, unit: "", decimals: 2 },
+  meaning: say`Countermovement jump over squat jump; about 1.0 to 1.2. It carries the noise of both jumps.`,
 };
 const dynamic: Kind = {
-  ...{ name: "Dynamic strength index", unit: "", decimals: 2 },
-  meaning:
-    "Peak force of the jump over that of the isometric pull. It also rises when the pull gets worse; its use is disputed.",
+  ...{ name: say`Dynamic strength index`, unit: "", decimals: 2 },
+  meaning: say`Peak force of the jump over that of the isometric pull. It also rises when the pull gets worse; its use is disputed.`,
 };
 const startForce: Kind = {
-  ...{ name: "Sprint force at the start", unit: "N/kg", decimals: 1 },
-  meaning: "From the curve of the split times. From a few gates it carries several percent of error.",
+  ...{ name: say`Sprint force at the start`, unit: "N/kg", decimals: 1 },
+  meaning: say`From the curve of the split times. From a few gates it carries several percent of error.`,
 };
 const endSpeed: Kind = {
-  ...{ name: "Sprint maximal speed", unit: "m/s", decimals: 2 },
-  meaning: "The speed that the curve of the split times tends to. A guess where the run was too short to reach it.",
+  ...{ name: say`Sprint maximal speed`, unit: "m/s", decimals: 2 },
+  meaning: say`The speed that the curve of the split times tends to. A guess where the run was too short to reach it.`,
 };
 
 /**
@@ -95,7 +94,7 @@ export function ratiosOf(results: readonly TestResult[], background: Background)
 
 /** "Reactive strength index 1.32 m/s (the middle of all 1.41)". */
 export function ratioSentence({ name, value, unit, decimals, middle }: Ratio): string {
-  const beside = middle === null ? "" : ` (the middle of all ${middle.toFixed(decimals)})`;
+  const beside = middle === null ? "" : say` (the middle of all ${middle.toFixed(decimals)})`;
   return `${name} ${value.toFixed(decimals)}${unit === "" ? "" : ` ${unit}`}${beside}`;
 }
 

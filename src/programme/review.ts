@@ -2,6 +2,7 @@ import { change } from "../analyses/change/change";
 import { groupBy } from "../analyses/groupBy";
 import { type GroupChange, groupChange } from "../engine/change/groupChange";
 import { changeVerdicts } from "../engine/change/judgeChange";
+import { say } from "../language/say";
 import { seriesName } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
 import { type Background, memberCalled } from "../store/background";
@@ -104,16 +105,16 @@ function reviewTest(
   const series = seriesName(test.test, test.measure);
   const nothing = (why: string): ReviewedTest => ({ changes: [], group: null, missing: [`${series}: ${why}`] });
   const dated = own.filter(({ date }) => date !== null);
-  if (dated.length === 0) return nothing("never tested.");
-  if (dated.every(({ date }) => date! < begins)) return nothing("not tested again since the block began.");
-  if (dated.every(({ date }) => date! >= begins)) return nothing("no result from before the block to compare with.");
+  if (dated.length === 0) return nothing(say`never tested.`);
+  if (dated.every(({ date }) => date! < begins)) return nothing(say`not tested again since the block began.`);
+  if (dated.every(({ date }) => date! >= begins)) return nothing(say`no result from before the block to compare with.`);
   const answer = change.compute(withLatestSince(dated, begins), change.settings.parse({}), background);
   if (!answer.ok) return nothing(answer.reasons.map(({ message }) => message).join(" "));
   const rows = answer.value.rows.filter(({ days }) => {
-    const [earlier, later] = days.split(" to ");
+    const [earlier, later] = days.match(/\d{4}-\d{2}-\d{2}/g)!;
     return earlier! < begins && later! >= begins;
   });
-  if (rows.length === 0) return nothing("no athlete has results both before the block and since.");
+  if (rows.length === 0) return nothing(say`no athlete has results both before the block and since.`);
   const towards = test.direction === "higher" ? 1 : -1;
   const improving = [changeVerdicts.clearImprovement, changeVerdicts.improvementBeyondNoise].map(asSentence);
   const declining = [changeVerdicts.clearDecline, changeVerdicts.declineBeyondNoise].map(asSentence);
@@ -165,11 +166,11 @@ function whoLacksTests(
     const before = own.some(({ date }) => date! < begins);
     const since = own.some(({ date }) => date! >= begins);
     if (before && since) return [];
-    if (!before && !since) return [`${athlete}: never tested.`];
+    if (!before && !since) return [say`${athlete}: never tested.`];
     return [
       before
-        ? `${athlete}: not tested again since the block began, so no change can be told.`
-        : `${athlete}: no tests from before the block, so there is nothing to compare with.`,
+        ? say`${athlete}: not tested again since the block began, so no change can be told.`
+        : say`${athlete}: no tests from before the block, so there is nothing to compare with.`,
     ];
   });
 }

@@ -2,38 +2,43 @@ import { groupBy } from "../analyses/groupBy";
 import type { Report, ReportColumn, ReportValue } from "../analyses/report";
 import type { Estimate } from "../engine/confidence";
 import { mean } from "../engine/moments";
+import { say } from "../language/say";
 import { byReason } from "./byReason";
 import type { Review, ReviewedChange, ReviewedGroup } from "./review";
 
 /** Where a report of the review was read from, and when. */
 type Origin = { readonly source: string; readonly date: string };
 
-const notWhatMadeIt =
-  "A change tells that something changed, not what made it: growth, rest, practice of the test and the block all count.";
-const noProof = "Attendance beside a change is no proof that the one made the other.";
+const notWhatMadeIt = say`A change tells that something changed, not what made it: growth, rest, practice of the test and the block all count.`;
+const noProof = say`Attendance beside a change is no proof that the one made the other.`;
 
 /** "12 of 240 changes are improvements beyond the noise and 3 are declines; the rest cannot be told from noise." */
 function counted({ changes, groups }: Review): string {
   const improved = groups.reduce((sum, group) => sum + group.improved, 0);
   const declined = groups.reduce((sum, group) => sum + group.declined, 0);
-  return `Of ${changes.length} changes, ${improved} are improvements beyond the noise and ${declined} declines. The rest cannot be told from noise.`;
+  return say`Of ${changes.length} changes, ${improved} are improvements beyond the noise and ${declined} declines. The rest cannot be told from noise.`;
 }
 
 const provenanceOf = ({ changes }: Review, { source, date }: Origin, method: string): Report["provenance"] => ({
   ...{ source, date, method, leftOut: [] },
-  used: `${new Set(changes.map(({ athlete }) => athlete)).size} athletes, ${changes.length} changes`,
+  used: say`${new Set(changes.map(({ athlete }) => athlete)).size} athletes, ${changes.length} changes`,
 });
 
 const columns = {
-  athlete: { key: "athlete", heading: "Athlete", meaning: "Name as in the squad." },
-  role: { key: "role", heading: "Role", meaning: "Role as in the squad." },
-  series: { key: "series", heading: "Test", meaning: "Test and measure." },
-  unit: { key: "unit", heading: "Unit", meaning: "Unit of the scores." },
-  attended: { key: "attended", heading: "Sessions attended", meaning: "Of the block, by the diary.", format: "0" },
+  athlete: { key: "athlete", heading: say`Athlete`, meaning: say`Name as in the squad.` },
+  role: { key: "role", heading: say`Role`, meaning: say`Role as in the squad.` },
+  series: { key: "series", heading: say`Test`, meaning: say`Test and measure.` },
+  unit: { key: "unit", heading: say`Unit`, meaning: say`Unit of the scores.` },
+  attended: {
+    key: "attended",
+    heading: say`Sessions attended`,
+    meaning: say`Of the block, by the diary.`,
+    format: "0",
+  },
   held: {
     key: "held",
-    heading: "Sessions held",
-    meaning: "Sessions of the block at which at least half of the athlete's group was.",
+    heading: say`Sessions held`,
+    meaning: say`Sessions of the block at which at least half of the athlete's group was.`,
     format: "0",
   },
 } as const satisfies Record<string, ReportColumn>;
@@ -43,32 +48,32 @@ export function reviewReport(review: Review, origin: Origin): Report {
   const { changes, missing } = review;
   return {
     analysis: "review",
-    sheet: "Review",
-    title: "Review of the block: every change",
+    sheet: say`Review`,
+    title: say`Review of the block: every change`,
     summary: [counted(review)],
     table: {
       name: "Tapeline_Review",
       columns: [
         ...[columns.athlete, columns.role, columns.series, columns.unit],
-        { key: "before", heading: "Before", meaning: "Last score before the block.", format: "0.0##" },
-        { key: "after", heading: "After", meaning: "Latest score since the block began.", format: "0.0##" },
-        { key: "low", heading: "Change low", meaning: "Lower 95 % limit of the true change.", format: "0.0##" },
-        { key: "high", heading: "Change high", meaning: "Upper 95 % limit of the true change.", format: "0.0##" },
+        { key: "before", heading: say`Before`, meaning: say`Last score before the block.`, format: "0.0##" },
+        { key: "after", heading: say`After`, meaning: say`Latest score since the block began.`, format: "0.0##" },
+        { key: "low", heading: say`Change low`, meaning: say`Lower 95 % limit of the true change.`, format: "0.0##" },
+        { key: "high", heading: say`Change high`, meaning: say`Upper 95 % limit of the true change.`, format: "0.0##" },
         {
           key: "better",
-          heading: "Chance better (%)",
-          meaning: "How likely the true change is an improvement that matters, from these data alone.",
+          heading: say`Chance better (%)`,
+          meaning: say`How likely the true change is an improvement that matters, from these data alone.`,
           format: "0",
         },
         {
           key: "worse",
-          heading: "Chance worse (%)",
-          meaning: "How likely the true change is a decline that matters, from these data alone.",
+          heading: say`Chance worse (%)`,
+          meaning: say`How likely the true change is a decline that matters, from these data alone.`,
           format: "0",
         },
-        { key: "verdict", heading: "Verdict", meaning: "The change beside the test's noise." },
+        { key: "verdict", heading: say`Verdict`, meaning: say`The change beside the test's noise.` },
         ...[columns.attended, columns.held],
-        { key: "row", heading: "Row", meaning: "Athlete and test: by it a row is found again.", quiet: true },
+        { key: "row", heading: say`Row`, meaning: say`Athlete and test: by it a row is found again.`, quiet: true },
       ],
       rows: changes.map((one) => [
         ...[one.athlete, one.role, one.series, one.unit, one.before, one.after, one.low, one.high],
@@ -78,7 +83,7 @@ export function reviewReport(review: Review, origin: Origin): Report {
       rowKey: "row",
     },
     cautions: [notWhatMadeIt, noProof, ...byReason(missing)],
-    provenance: provenanceOf(review, origin, "Each change as in the analysis of change since last time."),
+    provenance: provenanceOf(review, origin, say`Each change as in the analysis of change since last time.`),
     ...{ marks: [], testAgain: [] },
   };
 }
@@ -90,48 +95,48 @@ export function reviewGroupReport(review: Review, origin: Origin): Report {
   const worse = groups.filter((group) => betterBy(group) === "worse").map(({ series }) => series);
   return {
     analysis: "reviewGroup",
-    sheet: "Review by test",
-    title: "Review of the block: the squad, test by test",
+    sheet: say`Review by test`,
+    title: say`Review of the block: the squad, test by test`,
     summary: [
       better.length === 0
-        ? "In no test did the squad get better for sure."
-        : `The squad got better in: ${better.join("; ")}.`,
-      ...(worse.length === 0 ? [] : [`It got worse in: ${worse.join("; ")}.`]),
+        ? say`In no test did the squad get better for sure.`
+        : say`The squad got better in: ${better.join("; ")}.`,
+      ...(worse.length === 0 ? [] : [say`It got worse in: ${worse.join("; ")}.`]),
     ],
     table: {
       name: "Tapeline_ReviewByTest",
       columns: [
         ...[columns.series, columns.unit],
-        { key: "athletes", heading: "Athletes", meaning: "Tested before the block and since.", format: "0" },
+        { key: "athletes", heading: say`Athletes`, meaning: say`Tested before the block and since.`, format: "0" },
         {
           key: "change",
-          heading: "Mean change",
-          meaning: "After minus before, in the unit.",
+          heading: say`Mean change`,
+          meaning: say`After minus before, in the unit.`,
           format: "+0.0##;-0.0##;0",
         },
         {
           key: "low",
-          heading: "Change low",
-          meaning: "Lower 95 % limit of the mean change.",
+          heading: say`Change low`,
+          meaning: say`Lower 95 % limit of the mean change.`,
           format: "+0.0##;-0.0##;0",
         },
         {
           key: "high",
-          heading: "Change high",
-          meaning: "Upper 95 % limit of the mean change.",
+          heading: say`Change high`,
+          meaning: say`Upper 95 % limit of the mean change.`,
           format: "+0.0##;-0.0##;0",
         },
         {
           key: "effect",
-          heading: "Better by (SD)",
-          meaning: "The mean change in standard deviations between athletes (g_av): above 0 is better, also for times.",
+          heading: say`Better by (SD)`,
+          meaning: say`The mean change in standard deviations between athletes (g_av): above 0 is better, also for times.`,
           format: "+0.00;-0.00;0.00",
         },
-        { key: "effectLow", heading: "SD low", meaning: "Lower 95 % limit of it.", format: "+0.00;-0.00;0.00" },
-        { key: "effectHigh", heading: "SD high", meaning: "Upper 95 % limit of it.", format: "+0.00;-0.00;0.00" },
-        { key: "improved", heading: "Improved", meaning: "Athletes who improved beyond the noise.", format: "0" },
-        { key: "declined", heading: "Declined", meaning: "Athletes who declined beyond the noise.", format: "0" },
-        { key: "words", heading: "In words", meaning: "Whether the interval leaves room for no change." },
+        { key: "effectLow", heading: say`SD low`, meaning: say`Lower 95 % limit of it.`, format: "+0.00;-0.00;0.00" },
+        { key: "effectHigh", heading: say`SD high`, meaning: say`Upper 95 % limit of it.`, format: "+0.00;-0.00;0.00" },
+        { key: "improved", heading: say`Improved`, meaning: say`Athletes who improved beyond the noise.`, format: "0" },
+        { key: "declined", heading: say`Declined`, meaning: say`Athletes who declined beyond the noise.`, format: "0" },
+        { key: "words", heading: say`In words`, meaning: say`Whether the interval leaves room for no change.` },
       ],
       rows: groups.map((group): ReportValue[] => {
         const effect = effectOf(group);
@@ -153,28 +158,27 @@ export function reviewGroupReport(review: Review, origin: Origin): Report {
     },
     chart: {
       kind: "bar",
-      title: "The squad's change, in standard deviations",
+      title: say`The squad's change, in standard deviations`,
       categories: "series",
-      series: [{ column: "effect", name: "Better by (SD)", tone: "strong" }],
-      valueAxisTitle: "SD between athletes",
-      ends: { negative: "Worse", positive: "Better" },
+      series: [{ column: "effect", name: say`Better by (SD)`, tone: "strong" }],
+      valueAxisTitle: say`SD between athletes`,
+      ends: { negative: say`Worse`, positive: say`Better` },
     },
     cautions: [notWhatMadeIt, ...byReason(missing)],
     provenance: provenanceOf(
       review,
       origin,
-      "Mean change with its 95 % interval; in standard deviations as g_av, small samples corrected (Lakens 2013, Front " +
-        "Psychol 4:863; Cumming 2012). Fewer than five athletes are looked at one by one.",
+      say`Mean change with its 95 % interval; in standard deviations as g_av, small samples corrected (Lakens 2013, Front Psychol 4:863; Cumming 2012). Fewer than five athletes are looked at one by one.`,
     ),
     ...{ marks: [], testAgain: [] },
   };
 }
 
 const groupWords = {
-  better: "Better as a group",
-  worse: "Worse as a group",
-  unclear: "Cannot tell: no change is possible too",
-  tooFew: "Too few for a group: look at each athlete",
+  better: say`Better as a group`,
+  worse: say`Worse as a group`,
+  unclear: say`Cannot tell: no change is possible too`,
+  tooFew: say`Too few for a group: look at each athlete`,
 } as const;
 
 function betterBy(group: ReviewedGroup): keyof typeof groupWords {
@@ -199,36 +203,40 @@ export function reviewWorkReport(review: Review, origin: Origin): Report {
   const shares = athletes.flatMap(([first]) => shareOf(first!) ?? []).sort((a, b) => a - b);
   return {
     analysis: "reviewWork",
-    sheet: "Review by athlete",
-    title: "Review of the block: who did the work, who changed",
+    sheet: say`Review by athlete`,
+    title: say`Review of the block: who did the work, who changed`,
     summary: [
-      `Of ${athletes.length} athletes, ${improved} improved beyond the noise in at least one test, and ${declined} declined in one.`,
+      say`Of ${athletes.length} athletes, ${improved} improved beyond the noise in at least one test, and ${declined} declined in one.`,
       shares.length === 0
-        ? "The diary says nothing of this block, so nobody's attendance is known."
-        : `They were there for ${shares[0]!.toFixed(0)} to ${shares.at(-1)!.toFixed(0)} % of their group's sessions.`,
+        ? say`The diary says nothing of this block, so nobody's attendance is known.`
+        : say`They were there for ${shares[0]!.toFixed(0)} to ${shares.at(-1)!.toFixed(0)} % of their group's sessions.`,
     ],
     table: {
       name: "Tapeline_ReviewByAthlete",
       columns: [
         ...[columns.athlete, columns.role, columns.attended, columns.held],
-        { key: "share", heading: "Attended (%)", meaning: "Sessions attended, of those held.", format: "0" },
-        { key: "tests", heading: "Tests compared", meaning: "Tests done before the block and since.", format: "0" },
+        { key: "share", heading: say`Attended (%)`, meaning: say`Sessions attended, of those held.`, format: "0" },
+        {
+          key: "tests",
+          heading: say`Tests compared`,
+          meaning: say`Tests done before the block and since.`,
+          format: "0",
+        },
         {
           key: "overNoise",
-          heading: "Mean change (noise)",
-          meaning:
-            "Mean of the changes, each over what noise alone explains 19 times in 20: above 0 is better, beyond 1 more than noise.",
+          heading: say`Mean change (noise)`,
+          meaning: say`Mean of the changes, each over what noise alone explains 19 times in 20: above 0 is better, beyond 1 more than noise.`,
           format: "+0.0;-0.0;0.0",
         },
         {
           key: "improved",
-          heading: "Improved in",
-          meaning: "Tests in which the change was beyond noise, for the better.",
+          heading: say`Improved in`,
+          meaning: say`Tests in which the change was beyond noise, for the better.`,
         },
         {
           key: "declined",
-          heading: "Declined in",
-          meaning: "Tests in which the change was beyond noise, for the worse.",
+          heading: say`Declined in`,
+          meaning: say`Tests in which the change was beyond noise, for the worse.`,
         },
       ],
       rows: athletes.map((own): ReportValue[] => {
@@ -251,17 +259,17 @@ export function reviewWorkReport(review: Review, origin: Origin): Report {
       : {
           chart: {
             kind: "scatter",
-            title: "Attendance (%, across) and mean change (upwards)",
+            title: say`Attendance (%, across) and mean change (upwards)`,
             categories: "share",
-            series: [{ column: "overNoise", name: "Athletes", tone: "strong" }],
-            valueAxisTitle: "Mean change, in sizes of the noise",
+            series: [{ column: "overNoise", name: say`Athletes`, tone: "strong" }],
+            valueAxisTitle: say`Mean change, in sizes of the noise`,
           } as const,
         }),
     cautions: [noProof, notWhatMadeIt, ...byReason(review.missing)],
     provenance: provenanceOf(
       review,
       origin,
-      "A session counts as held when at least half of the athlete's group was there; changes as in the review of every change.",
+      say`A session counts as held when at least half of the athlete's group was there; changes as in the review of every change.`,
     ),
     ...{ marks: [], testAgain: [] },
   };

@@ -1,23 +1,24 @@
 import type { ReportColumn } from "../analyses/report";
+import { say } from "../language/say";
 import type { Exercise } from "../store/exercises";
 import type { PlanRow } from "../store/planTable";
 import { isSameName } from "../store/sameName";
 import { heading, type Page, type PagePart, quiet } from "./page";
 
 const columns: readonly ReportColumn[] = [
-  { key: "exercise", heading: "Exercise", meaning: "What to do." },
-  { key: "sets", heading: "Sets", meaning: "Number of sets.", format: "0" },
-  { key: "repetitions", heading: "Repetitions", meaning: "Amount of each set." },
+  { key: "exercise", heading: say`Exercise`, meaning: say`What to do.` },
+  { key: "sets", heading: say`Sets`, meaning: say`Number of sets.`, format: "0" },
+  { key: "repetitions", heading: say`Repetitions`, meaning: say`Amount of each set.` },
   {
     key: "intensity",
-    heading: "How hard",
-    meaning: "Share of the estimated maximum, and repetitions left in reserve.",
+    heading: say`How hard`,
+    meaning: say`Share of the estimated maximum, and repetitions left in reserve.`,
   },
-  { key: "load", heading: "Load (kg)", meaning: "Bar and plates together.", format: "0.0" },
-  { key: "done", heading: "Done, set by set", meaning: "Load and repetitions of each set: room for a pencil." },
+  { key: "load", heading: say`Load (kg)`, meaning: say`Bar and plates together.`, format: "0.0" },
+  { key: "done", heading: say`Done, set by set`, meaning: say`Load and repetitions of each set: room for a pencil.` },
 ];
 
-const everySession = "Warm up first. Stop at pain or when technique breaks down, and tell the coach.";
+const everySession = say`Warm up first. Stop at pain or when technique breaks down, and tell the coach.`;
 
 /** The sheet one athlete takes into one session, with room to write what was done; null where nothing is planned. */
 export function athleteSession(
@@ -36,7 +37,7 @@ export function athleteSession(
     parts: [
       tableOf(own, hasLoads(own)),
       ...cautionsOn(own, exercises),
-      { kind: "text", text: "Rating of the session (0 to 10): ____   Minutes: ____", tone: "plain" },
+      { kind: "text", text: say`Rating of the session (0 to 10): ____   Minutes: ____`, tone: "plain" },
     ],
   };
 }
@@ -74,7 +75,8 @@ export function groupSession(
 const rowsOf = (rows: readonly PlanRow[], week: number, session: number): PlanRow[] =>
   rows.filter((row) => row.week === week && row.session === session && row.sets !== 0);
 
-const subtitleOf = ({ week, session, begins }: PlanRow): string => `Week ${week} (from ${begins}), session ${session}`;
+const subtitleOf = ({ week, session, begins }: PlanRow): string =>
+  say`Week ${week} (from ${begins}), session ${session}`;
 
 /** What to mind in every session, and in those exercises of this one that say so: each caution once. */
 function cautionsOn(rows: readonly PlanRow[], exercises: readonly Exercise[]): PagePart[] {

@@ -2,6 +2,7 @@ import { groupBy } from "../analyses/groupBy";
 import type { ReportColumn } from "../analyses/report";
 import { valueOr } from "../engine/result";
 import { quantile } from "../engine/standing/quantile";
+import { say } from "../language/say";
 import type { PlannedRow } from "../store/planTable";
 import type { Priority } from "../store/priorityTable";
 import { askedFor } from "./asked";
@@ -40,21 +41,21 @@ export type SquadFacts = {
 export function squadPage(facts: SquadFacts): Page {
   const { name, athletes, date } = facts;
   return {
-    sheet: `${name} overview`,
+    sheet: say`${name} overview`,
     title: name,
-    subtitle: `${counted(athletes, "athlete")} · Tests up to ${date}`,
+    subtitle: say`${counted(athletes, "athlete")} · Tests up to ${date}`,
     parts: [
-      heading("What the game asks for, and who stands out"),
+      heading(say`What the game asks for, and who stands out`),
       ...standing(facts),
-      heading("Who has changed for real"),
+      heading(say`Who has changed for real`),
       ...whoChanged(facts),
-      heading("Who was there"),
+      heading(say`Who was there`),
       paragraph(attendanceSentence(facts)),
       paragraph(awaySentence(facts)),
-      heading("What is next"),
+      heading(say`What is next`),
       paragraph(nextSentence(facts)),
       quiet(
-        "For the coaching staff: personal data. Test results vary from day to day; who plays is not decided by them. Pain, injury and return from it: ask those who treat the athlete. Maximal tests of under-18s only under qualified supervision.",
+        say`For the coaching staff: personal data. Test results vary from day to day; who plays is not decided by them. Pain, injury and return from it: ask those who treat the athlete. Maximal tests of under-18s only under qualified supervision.`,
       ),
     ],
   };
@@ -62,8 +63,8 @@ export function squadPage(facts: SquadFacts): Page {
 
 /** Counts to either side of zero, for the picture; none where there is nobody. */
 const drawn: readonly ReportColumn[] = [
-  { key: "left", heading: "To the left", meaning: "For the picture.", format: "0;0", quiet: true },
-  { key: "right", heading: "To the right", meaning: "For the picture.", format: "0", quiet: true },
+  { key: "left", heading: say`To the left`, meaning: say`For the picture.`, format: "0;0", quiet: true },
+  { key: "right", heading: say`To the right`, meaning: say`For the picture.`, format: "0", quiet: true },
 ];
 
 const drawnCounts = (left: number, right: number): (number | null)[] => [
@@ -77,7 +78,7 @@ const mostNames = 8;
 function standing({ demands, comparedWith }: SquadFacts): PagePart[] {
   const tested = demands.filter((one) => one.tested > 0);
   const untested = demands.filter((one) => one.tested === 0).map(({ quality }) => quality);
-  if (tested.length === 0) return [paragraph("There are no tests to compare yet.")];
+  if (tested.length === 0) return [paragraph(say`There are no tests to compare yet.`)];
   const most = tested.filter(({ weight }) => weight === tested[0]!.weight);
   // What is lacked where it counts: the weight times the share of athletes who stand below.
   const needs = tested
@@ -88,15 +89,15 @@ function standing({ demands, comparedWith }: SquadFacts): PagePart[] {
     {
       kind: "table",
       columns: [
-        { key: "quality", heading: "Quality", meaning: "A physical quality." },
+        { key: "quality", heading: say`Quality`, meaning: say`A physical quality.` },
         {
           key: "asked",
-          heading: "Asked for",
-          meaning: "Mean of its weights over the athletes' roles; 1 as any other.",
+          heading: say`Asked for`,
+          meaning: say`Mean of its weights over the athletes' roles; 1 as any other.`,
         },
-        { key: "tested", heading: "Tested", meaning: "Athletes with results.", format: "0" },
-        { key: "weak", heading: "Below", meaning: "Athletes below the rest by more than noise.", format: "0" },
-        { key: "strong", heading: "Above", meaning: "Athletes above the rest by more than noise.", format: "0" },
+        { key: "tested", heading: say`Tested`, meaning: say`Athletes with results.`, format: "0" },
+        { key: "weak", heading: say`Below`, meaning: say`Athletes below the rest by more than noise.`, format: "0" },
+        { key: "strong", heading: say`Above`, meaning: say`Athletes above the rest by more than noise.`, format: "0" },
         ...drawn,
       ],
       rows: tested.map(({ quality, weight, tested: count, weak, strong: above }) => [
@@ -109,56 +110,63 @@ function standing({ demands, comparedWith }: SquadFacts): PagePart[] {
       place: "beside",
       chart: {
         kind: "bar",
-        title: "Athletes who stand out",
+        title: say`Athletes who stand out`,
         categories: "quality",
         series: [
-          { column: "left", name: "Below", tone: "strong" },
-          { column: "right", name: "Above", tone: "soft" },
+          { column: "left", name: say`Below`, tone: "strong" },
+          { column: "right", name: say`Above`, tone: "soft" },
         ],
-        valueAxisTitle: "Athletes below the rest (left) and above it (right)",
+        valueAxisTitle: say`Athletes below the rest (left) and above it (right)`,
       },
     },
     strong(
       most.length === tested.length
-        ? "All qualities are asked for alike, as the weights stand."
-        : `Asked for most: ${listed(most.map(({ quality }) => quality))}.`,
+        ? say`All qualities are asked for alike, as the weights stand.`
+        : say`Asked for most: ${listed(most.map(({ quality }) => quality))}.`,
     ),
     paragraph(
       needs.length === 0
-        ? "In no quality does anybody stand below the rest by more than noise."
+        ? say`In no quality does anybody stand below the rest by more than noise.`
         : needs
             .slice(0, 3)
             .map(
               ({ quality, weak, tested: count }) =>
-                `${quality}: ${weak.length} of ${count} below the rest (${listedUpTo(weak, 4)}).`,
+                say`${quality}: ${weak.length} of ${count} below the rest (${listedUpTo(weak, 4)}).`,
             )
             .join(" "),
     ),
     quiet(
-      `Each is compared with ${listed(comparedWith)}, so nobody is below because all are: these are the ones who stand out by more than the noise of the tests.${untested.length > 0 ? ` Asked for, but not tested: ${listed(untested)}.` : ""}`,
+      say`Each is compared with ${listed(comparedWith)}, so nobody is below because all are: these are the ones who stand out by more than the noise of the tests.${untested.length > 0 ? say` Asked for, but not tested: ${listed(untested)}.` : ""}`,
     ),
   ];
 }
 
 function whoChanged({ changes, untested }: SquadFacts): PagePart[] {
-  const missed = untested.length > 0 ? [quiet(`Not at the latest tests: ${listedUpTo(untested, mostNames)}.`)] : [];
-  if (changes.length === 0) return [paragraph("Nobody has been tested again yet."), ...missed];
+  const missed = untested.length > 0 ? [quiet(say`Not at the latest tests: ${listedUpTo(untested, mostNames)}.`)] : [];
+  if (changes.length === 0) return [paragraph(say`Nobody has been tested again yet.`), ...missed];
   const isBetter = ({ overNoise }: ReviewedChange) => overNoise !== null && overNoise > 1;
   const isWorse = ({ overNoise }: ReviewedChange) => overNoise !== null && overNoise < -1;
   const tests = [...groupBy(changes, ({ series }) => series)];
   const sentence = (lead: string, own: readonly ReviewedChange[]): string => {
     const athletes = [...groupBy(own, ({ athlete }) => athlete)].sort((a, b) => b[1].length - a[1].length);
-    const told = athletes.map(([athlete, ones]) => (ones.length > 1 ? `${athlete} (${ones.length} tests)` : athlete));
-    return athletes.length === 0 ? `${lead}: nobody.` : `${lead}: ${listedUpTo(told, mostNames)}.`;
+    const told = athletes.map(([athlete, ones]) =>
+      ones.length > 1 ? say`${athlete} (${ones.length} tests)` : athlete,
+    );
+    return athletes.length === 0 ? say`${lead}: nobody.` : `${lead}: ${listedUpTo(told, mostNames)}.`;
   };
   return [
     {
       kind: "table",
       columns: [
-        { key: "series", heading: "Test", meaning: "The test." },
-        { key: "again", heading: "Tested again", meaning: "Athletes with results before and after.", format: "0" },
-        { key: "worse", heading: "Worse", meaning: "Worse by more than noise.", format: "0" },
-        { key: "better", heading: "Better", meaning: "Better by more than noise.", format: "0" },
+        { key: "series", heading: say`Test`, meaning: say`The test.` },
+        {
+          key: "again",
+          heading: say`Tested again`,
+          meaning: say`Athletes with results before and after.`,
+          format: "0",
+        },
+        { key: "worse", heading: say`Worse`, meaning: say`Worse by more than noise.`, format: "0" },
+        { key: "better", heading: say`Better`, meaning: say`Better by more than noise.`, format: "0" },
         ...drawn,
       ],
       rows: tests.map(([series, own]) => {
@@ -172,19 +180,19 @@ function whoChanged({ changes, untested }: SquadFacts): PagePart[] {
       place: "beside",
       chart: {
         kind: "bar",
-        title: "Athletes who changed beyond noise",
+        title: say`Athletes who changed beyond noise`,
         categories: "series",
         series: [
-          { column: "left", name: "Worse", tone: "strong" },
-          { column: "right", name: "Better", tone: "soft" },
+          { column: "left", name: say`Worse`, tone: "strong" },
+          { column: "right", name: say`Better`, tone: "soft" },
         ],
-        valueAxisTitle: "Athletes who are worse (left) and better (right)",
+        valueAxisTitle: say`Athletes who are worse (left) and better (right)`,
       },
     },
     paragraph(
-      `${sentence("Better for real", changes.filter(isBetter))} ${sentence("Worse for real", changes.filter(isWorse))}`,
+      `${sentence(say`Better for real`, changes.filter(isBetter))} ${sentence(say`Worse for real`, changes.filter(isWorse))}`,
     ),
-    quiet("By chance alone one change in twenty looks real; who is not named has changed too little to tell."),
+    quiet(say`By chance alone one change in twenty looks real; who is not named has changed too little to tell.`),
     ...missed,
   ];
 }
@@ -203,27 +211,29 @@ function attendanceSentence({ attendance }: SquadFacts): string {
     ),
     null,
   );
-  if (middle === null) return "There is no diary of sessions to tell it from.";
+  if (middle === null) return say`There is no diary of sessions to tell it from.`;
   const percent = (share: number) => `${Math.round(100 * share)} %`;
   const low = shares.filter(({ share }) => share < lowAttendance).sort((a, b) => a.share - b.share);
   const told = low.map(({ athlete, share }) => `${athlete} (${percent(share)})`);
-  return `Half of the squad were at ${percent(middle)} of the sessions or more. ${
+  return say`Half of the squad were at ${percent(middle)} of the sessions or more. ${
     low.length === 0
-      ? `Nobody was below ${percent(lowAttendance)}.`
-      : `Below ${percent(lowAttendance)}: ${listedUpTo(told, mostNames)}.`
+      ? say`Nobody was below ${percent(lowAttendance)}.`
+      : say`Below ${percent(lowAttendance)}: ${listedUpTo(told, mostNames)}.`
   }`;
 }
 
 function awaySentence({ away: { away, returning }, attendance }: SquadFacts): string {
   if (attendance.length === 0) return "";
-  const days = `the last ${daysMissed} days of training`;
-  const told = away.map(({ athlete, lastThere }) => `${athlete} (last there on ${lastThere})`);
-  const back = returning.map(({ athlete, since }) => `${athlete} (since ${since})`);
+  const days = say`the last ${daysMissed} days of training`;
+  const told = away.map(({ athlete, lastThere }) => say`${athlete} (last there on ${lastThere})`);
+  const back = returning.map(({ athlete, since }) => say`${athlete} (since ${since})`);
   return [
-    away.length === 0 ? `Nobody has missed all of ${days}.` : `Away on all of ${days}: ${listedUpTo(told, mostNames)}.`,
+    away.length === 0
+      ? say`Nobody has missed all of ${days}.`
+      : say`Away on all of ${days}: ${listedUpTo(told, mostNames)}.`,
     ...(back.length > 0
       ? [
-          `Back after ${daysMissed} days or more: ${listedUpTo(back, mostNames)}. How much they may do is for those who treat them to say.`,
+          say`Back after ${daysMissed} days or more: ${listedUpTo(back, mostNames)}. How much they may do is for those who treat them to say.`,
         ]
       : []),
   ].join(" ");
@@ -236,7 +246,9 @@ function nextSentence({ plan, priorities }: SquadFacts): string {
   const weeks = new Set(plan.map(({ week }) => week)).size;
   const begins = plan.map((row) => row.begins).sort()[0];
   return [
-    ...(begins === undefined ? ["No block is planned yet."] : [`A block of ${counted(weeks, "week")} from ${begins}.`]),
-    ...(worked.length > 0 ? [`First priority of most: ${listed(worked)}.`] : []),
+    ...(begins === undefined
+      ? [say`No block is planned yet.`]
+      : [say`A block of ${counted(weeks, "week")} from ${begins}.`]),
+    ...(worked.length > 0 ? [say`First priority of most: ${listed(worked)}.`] : []),
   ].join(" ");
 }

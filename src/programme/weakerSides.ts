@@ -1,7 +1,9 @@
 import { asymmetry } from "../analyses/asymmetry/asymmetry";
+import * as words from "../analyses/asymmetry/words";
 import { groupBy } from "../analyses/groupBy";
 import { ofLatestDays } from "../analyses/sessions";
 import { valueOr } from "../engine/result";
+import { say } from "../language/say";
 import { seriesName } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
 import { type Background, testCalled } from "../store/background";
@@ -34,9 +36,9 @@ export function weakerSides(results: readonly TestResult[], background: Backgrou
       return rows.flatMap((row): WeakerSide[] => {
         // A side that was the stronger one last time, beyond noise too, is a slip until somebody has looked.
         if (earlier.some((other) => other.athlete === row.athlete && other.stronger !== row.stronger)) return [];
-        const side = row.stronger === "Left" ? "right" : "left";
+        const side = row.stronger === words.left ? "right" : "left";
         const difference = Math.abs(row.beyond!);
-        const why = `${series}: the ${side} is ${difference.toFixed(0)} % weaker, beyond the test's noise.`;
+        const why = say`${series}: the ${side} is ${difference.toFixed(0)} % weaker, beyond the test's noise.`;
         return [{ athlete: row.athlete, side, quality, difference, why }];
       });
     })

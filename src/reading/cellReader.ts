@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import type { Grid } from "./grid";
 import { type MeasureKey, measureOf } from "./measures";
 import { mergedCells } from "./mergedCells";
@@ -21,11 +22,11 @@ export function cellReader(grid: Grid, remarks: Remark[]) {
     if (read.kind === "empty") {
       const merged = mergedAt(row, column);
       return merged
-        ? leaveOut("merged", `Part of the merged cells ${merged.address}: no value of its own.`)
-        : leaveOut("empty", "Empty: taken as a missing trial.");
+        ? leaveOut("merged", say`Part of the merged cells ${merged.address}: no value of its own.`)
+        : leaveOut("empty", say`Empty: taken as a missing trial.`);
     }
     if (read.value < 0 || (read.value === 0 && !mayBeZero(unit, measure)))
-      return leaveOut("notPositive", `${read.value} is not a possible result; it must be above zero.`);
+      return leaveOut("notPositive", say`${read.value} is not a possible result; it must be above zero.`);
     if (read.remark) remarks.push({ cell, code: "converted", leftOut: false, why: read.remark });
     return read.value;
   };

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { measureOf, seriesName } from "./measures";
 import type { Remark } from "./readResults";
 import type { TestResult } from "./testResult";
@@ -22,11 +23,11 @@ export function inOneUnit(results: readonly TestResult[], remarks: Remark[]): Te
     };
     if (own === null) {
       return series.isMixed
-        ? leaveOut(`No unit is given, and this test has results in ${series.given.join(" and ")}.`)
+        ? leaveOut(say`No unit is given, and this test has results in ${series.given.join(" and ")}.`)
         : [result];
     }
     const converted = convert(value, unitOf(own)!, unitOf(series.wanted)!);
-    if (converted === null) return leaveOut(`${value} ${own} cannot be given in ${series.wanted}, as this test is.`);
+    if (converted === null) return leaveOut(say`${value} ${own} cannot be given in ${series.wanted}, as this test is.`);
     return [{ ...result, value: Number(converted.toPrecision(12)), unit: series.wanted }];
   });
 }

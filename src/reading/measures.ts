@@ -1,3 +1,5 @@
+import { inSentence, say } from "../language/say";
+import { wordings } from "../language/tableWords";
 import { type Unit, unitOf } from "./units";
 
 /**
@@ -23,41 +25,60 @@ export type Measure = {
 
 export const measures = {
   load: {
-    label: "Load",
+    get label() {
+      return say`Load`;
+    },
     unit: "kg",
     better: null,
     spellings: ["load", "weight lifted", "bar load", "last"],
     spellingsBesideTest: ["weight", "gewicht"],
   },
   repetitions: {
-    label: "Repetitions",
+    get label() {
+      return say`Repetitions`;
+    },
     unit: "reps",
     better: "higher",
     spellings: ["repetitions", "reps", "rep", "wiederholungen", "wdh"],
     mayBeZero: true,
   },
   repetitionsInReserve: {
-    label: "Repetitions in reserve",
+    get label() {
+      return say`Repetitions in reserve`;
+    },
     unit: "reps",
     better: null,
     spellings: ["repetitions in reserve", "reps in reserve", "reserve", "rir"],
     mayBeZero: true,
   },
   barVelocity: {
-    label: "Bar velocity",
+    get label() {
+      return say`Bar velocity`;
+    },
     unit: "m/s",
     better: "higher",
     spellings: ["bar velocity", "mean velocity", "bar speed", "velocity"],
   },
-  flightTime: { label: "Flight time", unit: "ms", better: "higher", spellings: ["flight time", "flight", "flugzeit"] },
+  flightTime: {
+    get label() {
+      return say`Flight time`;
+    },
+    unit: "ms",
+    better: "higher",
+    spellings: ["flight time", "flight", "flugzeit"],
+  },
   contactTime: {
-    label: "Contact time",
+    get label() {
+      return say`Contact time`;
+    },
     unit: "ms",
     better: "lower",
     spellings: ["contact time", "ground contact", "contact", "kontaktzeit"],
   },
   jumpHeight: {
-    label: "Jump height",
+    get label() {
+      return say`Jump height`;
+    },
     unit: "cm",
     better: "higher",
     spellings: ["jump height", "sprunghöhe"],
@@ -70,24 +91,75 @@ export const measures = {
   time30: { label: "30 m", unit: "s", better: "lower", spellings: ["30 m", "30m"] },
   time40: { label: "40 m", unit: "s", better: "lower", spellings: ["40 m", "40m"] },
   bodyMass: {
-    label: "Body mass",
+    get label() {
+      return say`Body mass`;
+    },
     unit: "kg",
     better: null,
     spellings: ["body mass", "body weight", "bodyweight", "mass"],
   },
-  stature: { label: "Stature", unit: "cm", better: null, spellings: ["stature", "standing height", "körpergröße"] },
-  estimatedMaximum: { label: "Estimated maximum", unit: "kg", better: "higher", derived: true, spellings: [] },
-  relativeStrength: { label: "Strength per body mass", unit: null, better: "higher", derived: true, spellings: [] },
+  stature: {
+    get label() {
+      return say`Stature`;
+    },
+    unit: "cm",
+    better: null,
+    spellings: ["stature", "standing height", "körpergröße"],
+  },
+  estimatedMaximum: {
+    get label() {
+      return say`Estimated maximum`;
+    },
+    unit: "kg",
+    better: "higher",
+    derived: true,
+    spellings: [],
+  },
+  relativeStrength: {
+    get label() {
+      return say`Strength per body mass`;
+    },
+    unit: null,
+    better: "higher",
+    derived: true,
+    spellings: [],
+  },
   reactiveStrengthIndex: {
-    label: "Reactive strength index",
+    get label() {
+      return say`Reactive strength index`;
+    },
     unit: "m/s",
     better: "higher",
     derived: true,
     spellings: [],
   },
-  peakPower: { label: "Peak power", unit: "W", better: "higher", derived: true, spellings: [] },
-  maximalSpeed: { label: "Maximal speed", unit: "m/s", better: "higher", derived: true, spellings: [] },
-  deficit: { label: "Change-of-direction deficit", unit: "s", better: "lower", derived: true, spellings: [] },
+  peakPower: {
+    get label() {
+      return say`Peak power`;
+    },
+    unit: "W",
+    better: "higher",
+    derived: true,
+    spellings: [],
+  },
+  maximalSpeed: {
+    get label() {
+      return say`Maximal speed`;
+    },
+    unit: "m/s",
+    better: "higher",
+    derived: true,
+    spellings: [],
+  },
+  deficit: {
+    get label() {
+      return say`Change-of-direction deficit`;
+    },
+    unit: "s",
+    better: "lower",
+    derived: true,
+    spellings: [],
+  },
 } as const satisfies Readonly<Record<string, Measure>>;
 
 export type MeasureKey = keyof typeof measures;
@@ -110,7 +182,7 @@ export function measureCalled(words: string): MeasureKey | null {
   return (
     measureKeys.find((key) => {
       const { label, spellings } = measureOf(key);
-      return label.toLowerCase() === wanted || spellings.includes(wanted);
+      return wordings(label).some((one) => one.toLowerCase() === wanted) || spellings.includes(wanted);
     }) ?? null
   );
 }
@@ -119,5 +191,5 @@ export function measureCalled(words: string): MeasureKey | null {
 export const seriesName = (test: string, measure: MeasureKey | null): string => {
   if (measure === null) return test;
   const { label } = measureOf(measure);
-  return test === "" ? label : `${test}, ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
+  return test === "" ? label : `${test}, ${inSentence(label)}`;
 };

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { addressOf } from "./address";
 import { type BodyFacts, bodyUnits, isPlausibleBody } from "./bodyFacts";
 import { type BodyUse, type ColumnMap, isBodyUse } from "./columns";
@@ -20,9 +21,9 @@ export function bodyReader(grid: Grid, map: ColumnMap, remarks: Remark[]) {
     const read = readNumber(grid.cells[row]![column]!, unit);
     if (read.kind === "empty") return;
     if (read.kind === "unread") leaveAside(read.code, read.why);
-    else if (unit === null) leaveAside("unit", `${read.value} was not used: the unit is not known.`);
+    else if (unit === null) leaveAside("unit", say`${read.value} was not used: the unit is not known.`);
     else if (!isPlausibleBody(use, read.value, unit)) {
-      leaveAside("implausible", `${read.value} ${unit.symbol} cannot be a ${words[use]}; it was not used.`);
+      leaveAside("implausible", say`${read.value} ${unit.symbol} cannot be a ${words[use]}; it was not used.`);
     } else {
       if (read.remark) leaveAside("converted", read.remark);
       const value = Number(convert(read.value, unit, unitOf(bodyUnits[use])!)!.toPrecision(12));
@@ -41,4 +42,4 @@ export function bodyReader(grid: Grid, map: ColumnMap, remarks: Remark[]) {
   };
 }
 
-const words = { bodyMass: "body mass", stature: "stature" } as const satisfies Record<BodyUse, string>;
+const words = { bodyMass: say`body mass`, stature: "stature" } as const satisfies Record<BodyUse, string>;

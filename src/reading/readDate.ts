@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { dayOfSerial } from "./days";
 import { type Cell, isCellError } from "./grid";
 
@@ -18,10 +19,10 @@ const lastSerial = 73_050;
  */
 export function readDate(cell: Cell): DateReading {
   if (cell === null || (typeof cell === "string" && cell.trim() === "")) return { kind: "empty" };
-  if (isCellError(cell)) return unread(`The cell shows the error ${cell.error}; a date is needed.`);
-  if (typeof cell === "boolean") return unread(`${cell ? "TRUE" : "FALSE"} is not a date.`);
+  if (isCellError(cell)) return unread(say`The cell shows the error ${cell.error}; a date is needed.`);
+  if (typeof cell === "boolean") return unread(say`${cell ? "TRUE" : "FALSE"} is not a date.`);
   if (typeof cell === "number") {
-    if (!(cell >= firstSerial && cell < lastSerial + 1)) return unread(`${cell} is not a date from 1990 to 2099.`);
+    if (!(cell >= firstSerial && cell < lastSerial + 1)) return unread(say`${cell} is not a date from 1990 to 2099.`);
     return { kind: "date", date: dayOfSerial(cell) };
   }
   const text = cell.trim();
@@ -39,10 +40,10 @@ export function readDate(cell: Cell): DateReading {
   const namedFirst = monthFirst ? monthOf(monthFirst[1]!) : null;
   if (monthFirst && namedFirst !== null) return dayOf(text, Number(monthFirst[3]), namedFirst, Number(monthFirst[2]));
   const slashed = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/.exec(text);
-  if (!slashed) return unread(`“${text.slice(0, 24)}” is not a date.`);
+  if (!slashed) return unread(say`“${text.slice(0, 24)}” is not a date.`);
   const [first, second, year] = [Number(slashed[1]), Number(slashed[2]), Number(slashed[3])];
   if (first <= 12 && second <= 12 && first !== second) {
-    return unread(`“${text}” could be two days; type it as a date, or as ${year}-MM-DD.`);
+    return unread(say`“${text}” could be two days; type it as a date, or as ${year}-MM-DD.`);
   }
   return first > 12 ? dayOf(text, year, second, first) : dayOf(text, year, first, second);
 }
@@ -52,7 +53,7 @@ function dayOf(text: string, year: number, month: number, day: number): DateRead
   const exists = date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
   return exists && year >= 1990 && year <= 2099
     ? { kind: "date", date: isoOf(date) }
-    : unread(`“${text}” is not a date from 1990 to 2099.`);
+    : unread(say`“${text}” is not a date from 1990 to 2099.`);
 }
 
 /** The months by their first three letters, English and German. */

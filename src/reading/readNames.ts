@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { addressOf } from "./address";
 import { type ColumnMap, layoutOf, offsetOf } from "./columns";
 import { type Cell, type Grid, isCellError, textOf } from "./grid";
@@ -34,18 +35,21 @@ export function readNames(grid: Grid, map: ColumnMap, rows: readonly number[], r
     if (typed === null) continue;
     const cell = addressOf(grid, row, column);
     const isSecond = firstCells.has(typed) && !repeats;
-    const name = isSecond ? `${typed} (row ${grid.firstRow + row + 1})` : typed;
+    const name = isSecond ? say`${typed} (row ${grid.firstRow + row + 1})` : typed;
     const like = likes.get(likeness(typed)) ?? new Map<string, string>();
     likes.set(likeness(typed), like);
     if (!like.has(name)) {
       const told = (code: Remark["code"], why: string) => remarks.push({ cell, code, leftOut: false, why });
       const apart = [...like.keys()].find((other) => readAs(other) !== readAs(name));
       if (readAs(name) !== name)
-        told("sameAthlete", `“${shorten(name)}” was read as “${shorten(readAs(name))}”, as you said.`);
+        told("sameAthlete", say`“${shorten(name)}” was read as “${shorten(readAs(name))}”, as you said.`);
       else if (isSecond && apart !== undefined) {
-        told("duplicate", `“${shorten(typed)}” also stands in ${firstCells.get(typed)}. The two rows were kept apart.`);
+        told(
+          "duplicate",
+          say`“${shorten(typed)}” also stands in ${firstCells.get(typed)}. The two rows were kept apart.`,
+        );
       } else if (apart !== undefined) {
-        const why = `“${shorten(name)}” looks like “${shorten(apart)}” in ${like.get(apart)}. They were kept apart; give them one spelling if they are one person.`;
+        const why = say`“${shorten(name)}” looks like “${shorten(apart)}” in ${like.get(apart)}. They were kept apart; give them one spelling if they are one person.`;
         told("nearDuplicate", why);
       }
       like.set(name, cell);
@@ -68,13 +72,13 @@ function nameReader(grid: Grid, column: number, remarks: Remark[]): (row: number
     const name = textOf(raw) || textOf(inherited);
     if (name === "") {
       const why = isCellError(raw)
-        ? `The cell shows the error ${raw.error}; a name is needed.`
-        : "No name stands here; the row was left out.";
+        ? say`The cell shows the error ${raw.error}; a name is needed.`
+        : say`No name stands here; the row was left out.`;
       remarks.push({ cell, code: "noAthlete", leftOut: true, why });
       return null;
     }
     if (typeof raw === "string" && raw !== name && raw.trim() !== "") {
-      const why = `The name has a blank before or after it; read as “${shorten(name)}”.`;
+      const why = say`The name has a blank before or after it; read as “${shorten(name)}”.`;
       remarks.push({ cell, code: "converted", leftOut: false, why });
     }
     return name;

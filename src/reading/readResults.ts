@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { addressOf, compareAddresses } from "./address";
 import { type BodyFacts, bodyUnits } from "./bodyFacts";
 import { cellReader } from "./cellReader";
@@ -141,7 +142,7 @@ function dataRows(grid: Grid, map: ColumnMap, remarks: Remark[]): number[] {
         cell,
         code: "hiddenRow",
         leftOut: true,
-        why: `The row${name ? ` of ${shorten(name)}` : ""} is hidden and was left out.`,
+        why: say`The row${name ? say` of ${shorten(name)}` : ""} is hidden and was left out.`,
       });
     } else rows.push(row);
   }

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { addressOf } from "./address";
 import { type ColumnMap, type ColumnUse, offsetOf } from "./columns";
 import { type Cell, type Grid, isCellError, textOf } from "./grid";
@@ -55,7 +56,7 @@ export function rowReader(grid: Grid, map: ColumnMap, remarks: Remark[]): (row: 
   function textIn(row: number, use: "test" | "measure" | "unit" | "group"): string {
     const { cell, address } = cellOf(row, use);
     if (isCellError(cell)) {
-      const why = `The cell shows the error ${cell.error}; the row was read without it.`;
+      const why = say`The cell shows the error ${cell.error}; the row was read without it.`;
       tell(use, address, { cell: address, code: "error", why });
     }
     return textOf(cell);
@@ -94,7 +95,7 @@ export function rowReader(grid: Grid, map: ColumnMap, remarks: Remark[]): (row: 
     if (measure !== null) return { test, measure, saysMeasure: true };
     const name = test === "" ? words : `${test}, ${words.charAt(0).toLowerCase()}${words.slice(1)}`;
     const { address } = cellOf(row, "measure");
-    const why = `“${shorten(words)}” is no measure known here; its results were read as the test “${shorten(name)}”.`;
+    const why = say`“${shorten(words)}” is no measure known here; its results were read as the test “${shorten(name)}”.`;
     tell("measure", `${test}|${words}`, { cell: address, code: "measure", why });
     return { test: name, measure: null, saysMeasure: true };
   }
@@ -103,7 +104,7 @@ export function rowReader(grid: Grid, map: ColumnMap, remarks: Remark[]): (row: 
     const spelled = textIn(row, "unit");
     const unit = unitOf(spelled);
     if (spelled !== "" && unit === null) {
-      const why = `“${shorten(spelled)}” is no unit known here; its results were read without a unit.`;
+      const why = say`“${shorten(spelled)}” is no unit known here; its results were read without a unit.`;
       tell("unit", spelled, { cell: cellOf(row, "unit").address, code: "unit", why });
     }
     const sides = cellOf(row, "side");
@@ -133,11 +134,13 @@ function testCalledWith(name: string, unit: Unit | null): Pick<InRow, "test" | "
 const mostTrials = 999;
 
 const noTrial = (shown: string): string =>
-  `“${shorten(shown)}” is no number of a trial; the trial is numbered by its row.`;
+  say`“${shorten(shown)}” is no number of a trial; the trial is numbered by its row.`;
 
 function unknownSide(cell: Cell, address: string): Remark {
   const shown = isCellError(cell) ? cell.error : textOf(cell);
   const why =
-    shown === "" ? "No side is given; left or right is needed." : `“${shorten(shown)}” is neither left nor right.`;
+    shown === ""
+      ? say`No side is given; left or right is needed.`
+      : say`“${shorten(shown)}” is neither left nor right.`;
   return { cell: address, code: "unknownSide", leftOut: true, why };
 }

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { seriesName } from "./measures";
 import type { Remark } from "./readResults";
 import type { TestResult } from "./testResult";
@@ -21,7 +22,7 @@ export function leaveOutUnitSlips(results: readonly TestResult[], remarks: Remar
     if (factor === undefined || Math.abs(Math.log2(result.value / middle)) < 2) return true;
     const symbol = result.unit ? ` ${result.unit}` : "";
     const way = result.value < middle ? "small" : "large";
-    const why = `${result.value}${symbol} is about ${factor} times too ${way} for this test: another unit, or a slip of the comma?`;
+    const why = say`${result.value}${symbol} is about ${factor} times too ${way} for this test: another unit, or a slip of the comma?`;
     remarks.push({ cell: result.cell, code: "unitSlip", leftOut: true, why });
     return false;
   });

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 /** The words by which coaches head their columns, English and German, in lower case. */
 export const headingWords = {
   athlete: [
@@ -74,6 +75,9 @@ export const absenceWords: Readonly<Record<string, string>> = {
 };
 
 export type Side = "left" | "right";
+
+/** The side as it stands in a sentence and in a cell. */
+export const wordOfSide = (side: Side): string => (side === "left" ? say`left` : say`right`);
 
 /** The side a word names, "left" for "L", "links" ..; null where it names none. */
 export function sideOf(word: string): Side | null {

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { type RememberedTables, rememberedTablesSetting } from "../store/rememberedTables";
 import { freeName } from "./createTable";
 import type { CellGrid, Restoration } from "./deed";
@@ -109,12 +110,12 @@ export function offer(body: Excel.Range, choices: Choices | null): void {
   const source = choices?.words.join(",") ?? "";
   if (choices === null || source.length > listLimit) return;
   body.dataValidation.rule = { list: { inCellDropDown: true, source } };
-  const message = `One of these is needed: ${choices.words.join(", ")}.`;
+  const message = say`One of these is needed: ${choices.words.join(", ")}.`;
   body.dataValidation.errorAlert = {
     showAlert: choices.only,
     style: "Stop",
-    title: "Not in the list",
-    message: message.length <= 255 ? message : "Choose one from the list, or leave the cell empty.",
+    title: say`Not in the list`,
+    message: message.length <= 255 ? message : say`Choose one from the list, or leave the cell empty.`,
   };
 }
 

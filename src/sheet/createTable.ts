@@ -1,4 +1,5 @@
 import type { Report } from "../analyses/report";
+import { say } from "../language/say";
 import type { WrittenReport } from "../store/writtenReports";
 import { layFoot, rememberedFoot } from "./foot";
 import { addChart, chartRows } from "./reportChart";
@@ -87,7 +88,7 @@ export function fillTable(report: Report, head: readonly string[], created: Crea
   sheet.freezePanes.freezeRows(headerRow + 1);
   sheet.showGridlines = false;
 
-  const chart = report.chart ? `${report.table.name} chart` : null;
+  const chart = report.chart ? say`${report.table.name} chart` : null;
   if (report.chart && chart) {
     const column = (key: string) => {
       const index = columns.findIndex((one) => one.key === key);

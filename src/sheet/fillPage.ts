@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { type LaidBlock, type LaidPage, sizeOf, type Tone, tableSize } from "./layPage";
 import { type Paper, printPage } from "./printPage";
 import { addChart } from "./reportChart";
@@ -149,7 +150,7 @@ function rule(border: Excel.RangeBorder, weight: "Thin" | "Medium", color: strin
 function drawPicture(sheet: Excel.Worksheet, picture: Picture, number: number, lastColumn: number): void {
   const { chart, isLayered, caption, row, rowCount, start, dataRow, dataCount, columnOf } = picture;
   const cells = (key: string) => sheet.getRangeByIndexes(dataRow, columnOf[key]!, Math.max(dataCount, 1), 1);
-  const name = `Picture ${number}`;
+  const name = say`Picture ${number}`;
   const corner = sheet.getRangeByIndexes(row, start, 1, 1);
   addChart(sheet, chart, name, cells, corner, dataCount);
   const drawn = sheet.charts.getItem(name);

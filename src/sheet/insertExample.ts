@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { areaAddress, quotedSheet } from "../reading/address";
 import type { Deed } from "./deed";
 import { trapHost } from "./hostRefusal";
@@ -56,7 +57,7 @@ export const insertExample = (formula: string, { rows, columns }: AnswerSize): P
         kind: "written",
         address: full(address),
         deed: {
-          what: `Wrote an example into ${full(own)}`,
+          what: say`Wrote an example into ${full(own)}`,
           steps: [
             {
               kind: "restoreCells",
@@ -77,4 +78,4 @@ const shownAtMost = 5;
 const shortList = (addresses: readonly string[]): string =>
   addresses.length <= shownAtMost
     ? addresses.join(", ")
-    : `${addresses.slice(0, shownAtMost).join(", ")} and ${addresses.length - shownAtMost} more`;
+    : say`${addresses.slice(0, shownAtMost).join(", ")} and ${addresses.length - shownAtMost} more`;

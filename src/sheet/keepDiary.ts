@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { type DiaryEntry, diaryTable, mergeDiary, readDiary } from "../store/diary";
 import type { StoreRemark } from "../store/storeTable";
 import type { Deed } from "./deed";
@@ -55,7 +56,7 @@ async function addToDiary(
   const outcome = await rewriteRows(context, diaryTable, { standing: standing!, below }, changes, { coachs: [], what });
   return outcome.kind === "written"
     ? { ...told, inTheWay: null, deed: outcome.deed }
-    : { ...told, added: 0, inTheWay: outcome.remark, deed: { what: "Wrote nothing.", steps: [] } };
+    : { ...told, added: 0, inTheWay: outcome.remark, deed: { what: say`Wrote nothing.`, steps: [] } };
 }
 
 /** Offsets of the rows at the end of the table in which nothing stands: an empty table has one. */
@@ -67,4 +68,4 @@ function blankRows({ cells, before, area }: StandingTable): number[] {
 }
 
 const addedWords = (count: number, sheet: string): string =>
-  count === 1 ? `Added one entry to ${sheet}.` : `Added ${count} entries to ${sheet}.`;
+  count === 1 ? say`Added one entry to ${sheet}.` : say`Added ${count} entries to ${sheet}.`;

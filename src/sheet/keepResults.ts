@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { type Clash, type KeptResult, mergeKept, type ResultRow, readKept, resultsTable } from "../store/keptResults";
 import { columnOffsets, type StoreRemark } from "../store/storeTable";
 import type { Deed } from "./deed";
@@ -66,7 +67,7 @@ async function addToTable(
   };
   const what = keptWords(added.length, changed.length, standing!.sheet.name);
   const told = { same: same.length, clashes, inTheWay: null, cancelled: false };
-  const nothing = { ...told, added: 0, changed: 0, deed: { what: "Kept nothing new.", steps: [] } };
+  const nothing = { ...told, added: 0, changed: 0, deed: { what: say`Kept nothing new.`, steps: [] } };
   try {
     const outcome = await rewriteRows(context, resultsTable, { standing: standing!, below }, changes, {
       ...{ coachs: [], spare: ["unit", "source"], what, work },
@@ -109,10 +110,10 @@ function blankRows({ cells, before, area, hasTotals }: StandingTable): number[] 
 }
 
 function keptWords(added: number, changed: number, sheet: string): string {
-  const count = (number: number) => `${number} result${number === 1 ? "" : "s"}`;
+  const count = (number: number) => say`${number} result${number === 1 ? "" : "s"}`;
   const parts = [
-    ...(added > 0 ? [`kept ${count(added)}`] : []),
-    ...(changed > 0 ? [`renewed ${count(changed)}`] : []),
+    ...(added > 0 ? [say`kept ${count(added)}`] : []),
+    ...(changed > 0 ? [say`renewed ${count(changed)}`] : []),
   ].join(" and ");
-  return `${parts.charAt(0).toUpperCase()}${parts.slice(1)} on ${sheet}.`;
+  return say`${parts.charAt(0).toUpperCase()}${parts.slice(1)} on ${sheet}.`;
 }

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { columnLetters } from "../reading/address";
 import type { EntryPlan, EntryRule } from "../store/entrySheet";
 import {
@@ -74,7 +75,7 @@ export const makeEntrySheet = (plan: EntryPlan): Promise<EntrySheetMade> =>
           });
         }
         await context.sync();
-        return { sheet: sheetName, remembered: stored !== null, deed: { what: `Made ${sheetName}.`, steps } };
+        return { sheet: sheetName, remembered: stored !== null, deed: { what: say`Made ${sheetName}.`, steps } };
       } catch (error) {
         await removeSheets(context, [sheetName]);
         throw error;
@@ -102,7 +103,7 @@ const linesBelow = ({ protocols, cautions }: EntryPlan): readonly { text: string
     { text: test, isHeading: true },
     ...lines.map((text) => ({ text, isHeading: false })),
   ]),
-  ...(cautions.length === 0 ? [] : [{ text: "Mind", isHeading: true }]),
+  ...(cautions.length === 0 ? [] : [{ text: say`Mind`, isHeading: true }]),
   ...cautions.map((text) => ({ text, isHeading: false })),
 ];
 
@@ -189,7 +190,7 @@ function askBeyond(body: Excel.Range, { lowest, highest, message }: EntryRule, f
   body.dataValidation.errorAlert = {
     showAlert: true,
     style: "Warning",
-    title: "Is this right?",
+    title: say`Is this right?`,
     message: message.slice(0, 255),
   };
 }

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { areaAddress, placeOf, quotedSheet } from "../reading/address";
 import { type Mark, type Marks, markKey, marksSetting, noMarks, parseMarks } from "../store/marks";
 import type { Deed, Restoration } from "./deed";
@@ -53,7 +54,7 @@ export const markCells = (
         return { ...place, said, before: { ...last.before, note: coachNote(note, last) } };
       });
       const deed: Deed = {
-        what: `Marked ${cells.length === 1 ? "1 cell" : `${cells.length} cells`}`,
+        what: say`Marked ${cells.length === 1 ? say`1 cell` : say`${cells.length} cells`}`,
         steps: [
           // The last first: cells side by side share an edge.
           ...cells.flatMap((cell, index) => restorations(cell, noteOf(fresh[index]!))).reverse(),
@@ -100,7 +101,7 @@ export const clearMarks = (): Promise<Cleared> =>
         };
       });
       const deed: Deed = {
-        what: "Cleared the marks",
+        what: say`Cleared the marks`,
         steps: [...cells.flatMap((cell) => restorations(cell, cell.nextNote)), known.restoreMarks(all.map(markKey))],
       };
       if (all.length > 0) {

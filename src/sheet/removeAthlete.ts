@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { areaAddress } from "../reading/address";
 import { type BeforeImage, restoreCells } from "./beforeImage";
 import type { Deed, Restoration } from "./deed";
@@ -60,7 +61,7 @@ export const removeAthlete = (name: string): Promise<AthleteRemoved> =>
         ...traces.settings.map(({ key, before }): Restoration => ({ kind: "restoreSetting", key, value: before })),
         ...marked,
       ];
-      const deed: Deed = { what: `Removed ${name} from ${many(closed.length, "table")}.`, steps };
+      const deed: Deed = { what: say`Removed ${name} from ${many(closed.length, "table")}.`, steps };
       await writeOrTakeBack(deed, async () => {
         for (const { write } of closed) await write(context);
         for (const { sheet, row, column } of traces.lines) {

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { addressOf, quotedSheet } from "../reading/address";
 import { columnMapsSetting, noColumnMaps, parseColumnMaps } from "../store/columnMaps";
 import { diaryTable } from "../store/diary";
@@ -152,7 +153,7 @@ export async function findTraces(context: Excel.RequestContext, name: string): P
   for (const { sheet, content, place } of noted.flat()) {
     const address = place.address.slice(place.address.lastIndexOf("!") + 1);
     const isOurs = saidByUs.some((said) => content.includes(said) && names(said) && !names(content.replace(said, "")));
-    if (!isOurs && !inRow(sheet.name, address)) found.elsewhere.push(`${quotedSheet(sheet.name)}!${address} (note)`);
+    if (!isOurs && !inRow(sheet.name, address)) found.elsewhere.push(say`${quotedSheet(sheet.name)}!${address} (note)`);
   }
   const rowsOfNobodyElse = new Set(
     [...tables.values()].flatMap(({ sheet, rows }) => [...rows].map((row) => `${quotedSheet(sheet)}|${row}`)),

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { isCellError, textOf } from "../reading/grid";
 import { type EditableRow, keepCoachsRows, type Merged } from "../store/keepCoachsRows";
 import { columnOffsets, columnsOf, readStoreTable, type StoreRemark, type StoreTable } from "../store/storeTable";
@@ -64,7 +65,7 @@ async function renew<Row>(
     what: writtenWords(written, merged.coachs, cells.sheet),
   });
   if (outcome.kind === "written") return { ...told, inTheWay: null, deed: outcome.deed };
-  return { ...told, written: 0, inTheWay: outcome.remark, deed: { what: "Wrote nothing.", steps: [] } };
+  return { ...told, written: 0, inTheWay: outcome.remark, deed: { what: say`Wrote nothing.`, steps: [] } };
 }
 
 /** What each row of the standing table is to us. */
@@ -110,6 +111,6 @@ function editableRows<Row>(
 }
 
 function writtenWords(written: number, coachs: number, sheet: string): string {
-  const count = (number: number) => `${number} row${number === 1 ? "" : "s"}`;
-  return `Wrote ${count(written)} on ${sheet}${coachs > 0 ? `, and left ${coachs} of yours as they were` : ""}.`;
+  const count = (number: number) => say`${number} row${number === 1 ? "" : "s"}`;
+  return say`Wrote ${count(written)} on ${sheet}${coachs > 0 ? say`, and left ${coachs} of yours as they were` : ""}.`;
 }

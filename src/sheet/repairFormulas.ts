@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { quotedSheet } from "../reading/address";
 import { type CellRun, cellRuns } from "./cellRuns";
 import type { Deed } from "./deed";
@@ -34,7 +35,7 @@ export const repairFormulas = (): Promise<Repaired> =>
       const runs = broken.flatMap(({ sheet, cells }) => cellRuns(cells).map((run) => ({ sheet, run })));
       const count = runs.reduce((sum, { run }) => sum + run.cells.length, 0);
       const deed: Deed = {
-        what: `Repaired ${count === 1 ? "1 formula" : `${count} formulas`}`,
+        what: say`Repaired ${count === 1 ? say`1 formula` : say`${count} formulas`}`,
         steps: runs.map(({ sheet, run }) => ({
           kind: "restoreCells" as const,
           sheetId: sheet.id,

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { areaAddress, quotedSheet } from "../reading/address";
 import { areasOf, splitAreas } from "./areas";
 import { cellRuns } from "./cellRuns";
@@ -41,7 +42,7 @@ export const replaceByValues = (scope: ReplaceScope): Promise<Replaced> =>
         .flatMap((block) => (isSingle(block) ? [] : [blockWrite(block)]))
         .concat(runWrites(replaced));
       const deed: Deed = {
-        what: `Replaced ${replaced.length === 1 ? "1 formula" : `${replaced.length} formulas`} by values`,
+        what: say`Replaced ${replaced.length === 1 ? say`1 formula` : say`${replaced.length} formulas`} by values`,
         steps: writes.map(({ restoration }) => restoration),
       };
       await writeOrTakeBack(deed, async () => {

@@ -1,4 +1,5 @@
 import type { Report } from "../analyses/report";
+import { say } from "../language/say";
 import { breakIntoLines } from "./breakIntoLines";
 
 /** The last lines above a table say where it comes from and what stands below it. */
@@ -14,7 +15,7 @@ export function headLines(report: Report, count?: number): string[] {
   const { provenance } = report;
   const answer = report.summary.flatMap((sentence) => breakIntoLines(sentence));
   const origin = [
-    ...breakIntoLines(`Read from ${provenance.source} on ${provenance.date}: ${provenance.used}.`).slice(0, 1),
+    ...breakIntoLines(say`Read from ${provenance.source} on ${provenance.date}: ${provenance.used}.`).slice(0, 1),
     `${belowWords(report)} ${leftOutWords(provenance.leftOut.length)}`,
   ];
   const title = breakIntoLines(report.title)[0] ?? "";
@@ -26,11 +27,11 @@ export function headLines(report: Report, count?: number): string[] {
 
 const belowWords = ({ cautions }: Report): string =>
   cautions.length === 0
-    ? "Below the table: how it was computed."
-    : `Below the table: how it was computed, and ${cautions.length === 1 ? "one thing" : `${cautions.length} things`} to keep in mind.`;
+    ? say`Below the table: how it was computed.`
+    : say`Below the table: how it was computed, and ${cautions.length === 1 ? say`one thing` : say`${cautions.length} things`} to keep in mind.`;
 
 const leftOutWords = (count: number): string =>
-  count === 0 ? "Nothing was left out." : `${count === 1 ? "1 cell was" : `${count} cells were`} left out.`;
+  count === 0 ? say`Nothing was left out.` : say`${count === 1 ? say`1 cell was` : say`${count} cells were`} left out.`;
 
 /** A line of the notes below a table. */
 export type FootLine = { readonly text: string; readonly isHeading: boolean };
@@ -39,11 +40,11 @@ export type FootLine = { readonly text: string; readonly isHeading: boolean };
 export function footLines(report: Report): FootLine[] {
   const { method, leftOut } = report.provenance;
   return [
-    heading("How it was computed"),
+    heading(say`How it was computed`),
     ...body(breakIntoLines(method)),
-    ...(report.cautions.length === 0 ? [] : [heading("Keep in mind")]),
+    ...(report.cautions.length === 0 ? [] : [heading(say`Keep in mind`)]),
     ...body(report.cautions.flatMap(listed)),
-    ...(leftOut.length === 0 ? [] : [heading(`Left out (${leftOut.length})`)]),
+    ...(leftOut.length === 0 ? [] : [heading(say`Left out (${leftOut.length})`)]),
     ...body(byReason(leftOut).flatMap(listed)),
   ];
 }

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { areaAddress, placeOf } from "../reading/address";
 import { columnOffsets, columnsOf, type StoreRemark, type StoreTable } from "../store/storeTable";
 import { type BeforeImage, restoreCells } from "./beforeImage";
@@ -215,7 +216,7 @@ function undoAppending<Row>(
 }
 
 function missingColumn({ cells, area }: StandingTable, heading: string): StoreRemark {
-  const why = `No column is headed “${heading}”; without it nothing can be renewed.`;
+  const why = say`No column is headed “${heading}”; without it nothing can be renewed.`;
   return { sheet: cells.sheet, cell: areaAddress(area.row, area.column, 1, 1), why };
 }
 
@@ -228,10 +229,10 @@ function obstacleBelow(
   const end = area.row + area.rowCount;
   if (hasTotals) {
     const cell = areaAddress(end - 1, area.column, 1, 1);
-    return { sheet, cell, why: "The row of totals is in the way; switch it off for the table to grow." };
+    return { sheet, cell, why: say`The row of totals is in the way; switch it off for the table to grow.` };
   }
   if (below.isNullObject) return null;
   const cell = below.address.slice(below.address.lastIndexOf("!") + 1);
   if (placeOf(cell.split(":")[0]!).row >= end + appended.length) return null;
-  return { sheet, cell, why: "Cells below the table are in the way; move them for the table to grow." };
+  return { sheet, cell, why: say`Cells below the table are in the way; move them for the table to grow.` };
 }

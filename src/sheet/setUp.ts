@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import type { BatteryTest } from "../store/battery";
 import type { QualityWeight } from "../store/qualityWeights";
 import type { SquadMember } from "../store/squad";
@@ -38,7 +39,8 @@ export const makeMissing = (wished: readonly StoreSheet[]): Promise<SetUp> =>
     Excel.run(async (context): Promise<SetUp> => {
       const workbook = await findStoreTables(context);
       const missing = wished.filter(({ id, table }) => workbook.find({ id, name: table.name }) === null);
-      if (missing.length === 0) return { sheets: [], deed: { what: "Set up nothing: all tables stand.", steps: [] } };
+      if (missing.length === 0)
+        return { sheets: [], deed: { what: say`Set up nothing: all tables stand.`, steps: [] } };
       const created = createStoreTables(context, missing, workbook);
       const sheets = created.map(({ sheetName }) => sheetName);
       try {
@@ -47,7 +49,7 @@ export const makeMissing = (wished: readonly StoreSheet[]): Promise<SetUp> =>
         created[0]!.sheet.activate();
         const steps = rememberStoreTables(context, created, workbook);
         await context.sync();
-        return { sheets, deed: { what: `Set up ${listed(sheets)}.`, steps } };
+        return { sheets, deed: { what: say`Set up ${listed(sheets)}.`, steps } };
       } catch (error) {
         await removeSheets(context, sheets);
         throw error;
@@ -56,4 +58,4 @@ export const makeMissing = (wished: readonly StoreSheet[]): Promise<SetUp> =>
   );
 
 const listed = (names: readonly string[]): string =>
-  names.length === 1 ? names[0]! : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+  names.length === 1 ? names[0]! : say`${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;

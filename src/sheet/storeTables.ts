@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import type { Cell } from "../reading/grid";
 import {
   findTable,
@@ -135,5 +136,5 @@ export function cellOfValue(value: unknown): Cell {
 export const unknownMemory = ({ cells }: StandingTable): StoreRemark => ({
   sheet: cells.sheet,
   cell: `A${cells.firstRow}`,
-  why: "This table was found by its name: what the workbook remembers of our tables was written by a newer version of the add-in, or is damaged.",
+  why: say`This table was found by its name: what the workbook remembers of our tables was written by a newer version of the add-in, or is damaged.`,
 });

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { areaAddress } from "../reading/address";
 import { columnMapsSetting, parseColumnMaps } from "../store/columnMaps";
 import { marksSetting, parseMarks } from "../store/marks";
@@ -56,7 +57,7 @@ export const startTrySample = (): Promise<{ readonly deed: Deed }> =>
         { kind: "removeSheet", sheetId: sheet.id },
         { kind: "restoreSetting", key: trySampleSetting, value: undefined },
       ];
-      return { deed: { what: `Made “${sheet.name}”`, steps } };
+      return { deed: { what: say`Made “${sheet.name}”`, steps } };
     }),
   );
 

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { type Comparison, comparisonSetting, mayReplaceComparison, writtenComparison } from "../store/comparison";
 import type { Deed } from "./deed";
 import { HostRefusal, trapHost } from "./hostRefusal";
@@ -18,7 +19,7 @@ export const writeComparison = (comparison: Comparison): Promise<{ readonly deed
       }
       settings.add(comparisonSetting, writtenComparison(comparison));
       await context.sync();
-      const what = "Changed whom athletes are compared with.";
+      const what = say`Changed whom athletes are compared with.`;
       return { deed: { what, steps: [{ kind: "restoreSetting", key: comparisonSetting, value }] } };
     }),
   );

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import type { Page } from "../programme/page";
 import { fingerprint } from "../store/fingerprint";
 import { removeSheets } from "./createStoreTable";
@@ -159,7 +160,7 @@ const freeSheetName = (wished: string, taken: readonly string[]): string =>
     : wished;
 
 function writtenWords(count: number, replaced: number): string {
-  const pages = `${count} page${count === 1 ? "" : "s"}`;
-  const again = replaced === 1 ? "an earlier one, which is" : `${replaced} earlier ones, which are`;
-  return replaced === 0 ? `Wrote ${pages}.` : `Wrote ${pages}, in place of ${again} not brought back.`;
+  const pages = say`${count} page${count === 1 ? "" : "s"}`;
+  const again = replaced === 1 ? say`an earlier one, which is` : say`${replaced} earlier ones, which are`;
+  return replaced === 0 ? say`Wrote ${pages}.` : say`Wrote ${pages}, in place of ${again} not brought back.`;
 }

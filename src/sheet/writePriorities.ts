@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import {
   asProposed,
   type Decision,
@@ -50,7 +51,7 @@ export async function writeDecisions(decisions: readonly Decision[], fresh: read
   const after = inTheWay ? null : await decide(decisions);
   // Taken back, the decisions go before the rows they stand in.
   if (after) return { ...after, deed: { what: after.deed.what, steps: [...after.deed.steps, ...before.steps] } };
-  const why = "There is no row for this priority, or no column headed “Coach's choice” and “Coach's reason”.";
+  const why = say`There is no row for this priority, or no column headed “Coach's choice” and “Coach's reason”.`;
   return { sheet, inTheWay: inTheWay ?? { sheet, cell: "A1", why }, deed: before };
 }
 
@@ -69,7 +70,7 @@ const decide = (decisions: readonly Decision[]): Promise<Decided | null> =>
         ...{ row: area.row, column: area.column, ...standing!.before },
       };
       const deed: Deed = {
-        what: `Overruled a priority of ${decisions[0]!.athlete} on ${standing!.cells.sheet}.`,
+        what: say`Overruled a priority of ${decisions[0]!.athlete} on ${standing!.cells.sheet}.`,
         steps: cells.map(
           ({ row, column, content }): Restoration => ({
             ...restoreCells(image, row, column, 1, 1),

@@ -1,4 +1,5 @@
 import type { Report } from "../analyses/report";
+import { say } from "../language/say";
 import { quotedSheet } from "../reading/address";
 import {
   noWrittenReports,
@@ -68,7 +69,7 @@ export const writeReport = (report: Report, key: string, fresh = false): Promise
         const renewal = renewTable(report, place, last);
         if (renewal.kind === "conflict") return { ...renewal, sheet: sheet.name };
         const deed: Deed = {
-          what: `Renewed ${quotedSheet(sheet.name)}!${renewal.address}`,
+          what: say`Renewed ${quotedSheet(sheet.name)}!${renewal.address}`,
           steps: [...renewal.steps, forget],
         };
         const written = await writeOrTakeBack(deed, async () => {
@@ -90,7 +91,7 @@ export const writeReport = (report: Report, key: string, fresh = false): Promise
       const created = await createTable(context, report, head.length, taken);
       const { sheet, address } = created;
       const deed = (written?: Excel.Range): Deed => ({
-        what: `Wrote ${quotedSheet(sheet.name)}!${address}`,
+        what: say`Wrote ${quotedSheet(sheet.name)}!${address}`,
         steps: [
           {
             kind: "removeSheet",

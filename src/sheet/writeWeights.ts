@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { areaAddress } from "../reading/address";
 import { type QualityWeight, weightsMatrix, weightsTable } from "../store/qualityWeights";
 import { isSameName, nameKey } from "../store/sameName";
@@ -48,19 +49,23 @@ async function renew(
   const { cells, area, table, sheet } = standing;
   const refused = (cell: string, why: string): WeightsWritten => ({
     ...{ sheet: cells.sheet, written: 0, inTheWay: { sheet: cells.sheet, cell, why } },
-    deed: { what: "Wrote nothing.", steps: [] },
+    deed: { what: say`Wrote nothing.`, steps: [] },
   });
   const nameColumn = columnOffsets(weightsTable, cells.headings).quality;
   if (nameColumn === null) {
-    return refused(areaAddress(area.row, area.column, 1, 1), "No column is headed “Quality”; no weight can be placed.");
+    return refused(
+      areaAddress(area.row, area.column, 1, 1),
+      say`No column is headed “Quality”; no weight can be placed.`,
+    );
   }
   const grown = growth(standing, nameColumn, weights);
   if (grown.below > 0 && standing.hasTotals) {
     const cell = areaAddress(area.row + area.rowCount - 1, area.column, 1, 1);
-    return refused(cell, "The row of totals is in the way; switch it off for the table to grow.");
+    return refused(cell, say`The row of totals is in the way; switch it off for the table to grow.`);
   }
   const { obstacle, looks } = await readRoom(context, standing, grown);
-  if (obstacle) return refused(obstacle, "Cells beside or below the table are in the way; move them for it to grow.");
+  if (obstacle)
+    return refused(obstacle, say`Cells beside or below the table are in the way; move them for it to grow.`);
 
   const changed = changedCells(standing, nameColumn, grown, weights);
   const runs = cellRuns(changed);
@@ -72,7 +77,7 @@ async function renew(
   const columnCount = area.columnCount + grown.roles.length;
   const isGrown = rowCount > area.rowCount || columnCount > area.columnCount;
   const deed: Deed = {
-    what: `Wrote weights on ${cells.sheet}.`,
+    what: say`Wrote weights on ${cells.sheet}.`,
     steps: [
       // Smaller first: a heading cannot be emptied while it is one.
       ...(isGrown
@@ -102,7 +107,7 @@ async function renew(
     ],
   };
   const told = { sheet: cells.sheet, written: weights.length, inTheWay: null };
-  if (deed.steps.length === 0) return { ...told, written: 0, deed: { what: "Wrote nothing.", steps: [] } };
+  if (deed.steps.length === 0) return { ...told, written: 0, deed: { what: say`Wrote nothing.`, steps: [] } };
   return writeOrTakeBack(deed, async () => {
     for (const run of runs) {
       const range = sheet.getRangeByIndexes(run.row, run.column, run.cells.length, 1);

@@ -1,7 +1,8 @@
 import type { Direction, Reduction } from "../engine/trials/reduction";
+import { say } from "../language/say";
 import { type MeasureKey, measureOf, seriesName } from "../reading/measures";
-import { choiceOf, numberFrom, unitSymbol } from "./cellSchemas";
-import { measure, name, open, text } from "./columnKinds";
+import { numberFrom, unitSymbol } from "./cellSchemas";
+import { choice, measure, name, open, text } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -25,61 +26,57 @@ export type BatteryTest = {
   readonly caution: string | null;
 };
 
-const scoreWords = {
-  best: "best",
-  mean: "mean",
-  median: "median",
-  "mean of best two": "meanOfBestTwo",
-} as const satisfies Readonly<Record<string, Reduction>>;
+const directionWords: Readonly<Record<Direction, string>> = { higher: say`higher`, lower: say`lower` };
 
-const scoreWord = (reduction: Reduction): string =>
-  Object.entries(scoreWords).find(([, value]) => value === reduction)![0];
+const scoreWords: Readonly<Record<Reduction, string>> = {
+  best: say`best`,
+  mean: say`mean`,
+  median: say`median`,
+  meanOfBestTwo: say`mean of best two`,
+};
 
 export const batteryTable: StoreTable<BatteryTest> = {
   id: "battery",
   name: "Tapeline_Battery",
-  sheet: "Battery",
-  title: "Test battery",
-  use: "One row per number: a test, or one measure of a test. A measure computed from others (an estimated maximum) is listed, never typed in.",
+  sheet: say`Battery`,
+  title: say`Test battery`,
+  use: say`One row per number: a test, or one measure of a test. A measure computed from others (an estimated maximum) is listed, never typed in.`,
   columns: {
     test: {
       ...name,
-      heading: "Test",
-      meaning: "Name of the test as it stands on your test sheets.",
+      heading: say`Test`,
+      meaning: say`Name of the test as it stands on your test sheets.`,
       width: 24,
     },
     measure: {
       ...measure,
-      meaning: "What the number is, where a test gives several (load and repetitions); else empty.",
+      meaning: say`What the number is, where a test gives several (load and repetitions); else empty.`,
     },
     quality: {
       ...text,
-      heading: "Quality",
-      meaning: "The physical quality the test stands for. Tests of one quality count together.",
+      heading: say`Quality`,
+      meaning: say`The physical quality the test stands for. Tests of one quality count together.`,
       width: 20,
     },
     unit: {
       ...open,
-      heading: "Unit",
-      meaning: "Unit in which results are kept, e.g. cm, s, kg. Empty: the usual unit of the measure.",
+      heading: say`Unit`,
+      meaning: say`Unit in which results are kept, e.g. cm, s, kg. Empty: the usual unit of the measure.`,
       format: "@",
       width: 8,
       cell: unitSymbol(),
       absent: ({ measure }) => (measure ? measureOf(measure).unit : null),
     },
     direction: {
-      heading: "Better",
-      meaning: "Which results are better: higher (a jump) or lower (a sprint time).",
-      format: "@",
+      heading: say`Better`,
+      meaning: say`Which results are better: higher (a jump) or lower (a sprint time).`,
+      ...choice(directionWords, say`neither higher nor lower`),
       width: 9,
-      choices: ["higher", "lower"],
-      cell: choiceOf({ higher: "higher", lower: "lower" }, "neither higher nor lower"),
       absent: ({ measure }) => (measure ? measureOf(measure).better : null) ?? "higher",
-      write: (direction) => direction,
     },
     sides: {
-      heading: "Sides",
-      meaning: "2 where left and right are tested by themselves, else 1.",
+      heading: say`Sides`,
+      meaning: say`2 where left and right are tested by themselves, else 1.`,
       format: "0",
       width: 8,
       choices: ["1", "2"],
@@ -88,8 +85,8 @@ export const batteryTable: StoreTable<BatteryTest> = {
       write: (sides) => sides,
     },
     trials: {
-      heading: "Trials",
-      meaning: "How many trials each athlete has, on each side.",
+      heading: say`Trials`,
+      meaning: say`How many trials each athlete has, on each side.`,
       format: "0",
       width: 8,
       cell: numberFrom(1, 20, { whole: true }),
@@ -97,49 +94,46 @@ export const batteryTable: StoreTable<BatteryTest> = {
       write: (trials) => trials,
     },
     reduction: {
-      heading: "Score",
-      meaning: "How the trials of a day become one score: best, mean, median, or mean of best two.",
-      format: "@",
+      heading: say`Score`,
+      meaning: say`How the trials of a day become one score: best, mean, median, or mean of best two.`,
+      ...choice(scoreWords, say`no score; best, mean, median or mean of best two is needed`),
       width: 16,
-      choices: Object.keys(scoreWords),
-      cell: choiceOf<Reduction>(scoreWords, "no score; best, mean, median or mean of best two is needed"),
       absent: () => "best",
-      write: scoreWord,
     },
     lowest: {
       ...open,
-      heading: "Lowest",
-      meaning: "Lowest plausible result, in the unit of the row. A result below is asked about, not refused.",
+      heading: say`Lowest`,
+      meaning: say`Lowest plausible result, in the unit of the row. A result below is asked about, not refused.`,
       format: "General",
       width: 9,
       cell: numberFrom(0, 1e6),
     },
     highest: {
       ...open,
-      heading: "Highest",
-      meaning: "Highest plausible result, in the unit of the row. A result above is asked about, not refused.",
+      heading: say`Highest`,
+      meaning: say`Highest plausible result, in the unit of the row. A result above is asked about, not refused.`,
       format: "General",
       width: 9,
       cell: numberFrom(0, 1e6),
     },
     retestAfterWeeks: {
       ...open,
-      heading: "Retest (weeks)",
-      meaning: "After how many weeks the test is due again.",
+      heading: say`Retest (weeks)`,
+      meaning: say`After how many weeks the test is due again.`,
       format: "0",
       width: 9,
       cell: numberFrom(1, 104),
     },
     protocol: {
       ...text,
-      heading: "Protocol",
-      meaning: "How the test is done, the same way each time. Printed on entry sheets.",
+      heading: say`Protocol`,
+      meaning: say`How the test is done, the same way each time. Printed on entry sheets.`,
       width: 50,
     },
     caution: {
       ...text,
-      heading: "Caution",
-      meaning: "What to mind before and during the test. Printed on entry sheets.",
+      heading: say`Caution`,
+      meaning: say`What to mind before and during the test. Printed on entry sheets.`,
       width: 50,
     },
   },

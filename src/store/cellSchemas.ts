@@ -1,11 +1,12 @@
 import { z } from "zod";
+import { say } from "../language/say";
 import { type Cell, isCellError, textOf } from "../reading/grid";
 import { type MeasureKey, measureCalled } from "../reading/measures";
 import { readDate } from "../reading/readDate";
 import { readNumber, shorten } from "../reading/readNumber";
 import { unitOf } from "../reading/units";
 import { type Side, sideOf } from "../reading/vocabulary";
-import { nameKey } from "./sameName";
+import { isWording } from "./sameName";
 
 /** What a cell of a table of ours must hold; null is an empty cell, an issue says in a coach's words what is needed. */
 export type CellSchema<Value> = z.ZodType<Value | null>;
@@ -27,22 +28,23 @@ export const words = (): CellSchema<string> => wordsRead<string>((text) => text)
 /** Symbol of a unit we know, else the words of the coach: a battery may count in units we never convert. */
 export const unitSymbol = (): CellSchema<string> => wordsRead<string>((text) => unitOf(text)?.symbol ?? text);
 
-/** One of a few words, in any case, each standing for a value of ours. */
-export const choiceOf = <Value extends string>(
-  values: Readonly<Record<string, Value>>,
+/** One of a few words, in any case and in any language of ours, each standing for a value. */
+export const oneOf = <Value extends string>(
+  words: Readonly<Record<Value, string>>,
   needed: string,
 ): CellSchema<Value> =>
   wordsRead<Value>((text) => {
-    const word = Object.keys(values).find((one) => nameKey(one) === nameKey(text));
-    return word === undefined ? { why: `“${shorten(text)}” is ${needed}.` } : values[word]!;
+    const value = (Object.keys(words) as Value[]).find((one) => isWording(text, words[one]));
+    return value === undefined ? { why: say`“${shorten(text)}” is ${needed}.` } : value;
   });
 
 export const sideWord = (): CellSchema<Side> =>
-  wordsRead<Side>((text) => sideOf(text) ?? { why: `“${shorten(text)}” is neither left nor right.` });
+  wordsRead<Side>((text) => sideOf(text) ?? { why: say`“${shorten(text)}” is neither left nor right.` });
 
 export const measureWord = (): CellSchema<MeasureKey> =>
   wordsRead<MeasureKey>(
-    (text) => measureCalled(text) ?? { why: `“${shorten(text)}” is no measure we know; leave it empty or choose one.` },
+    (text) =>
+      measureCalled(text) ?? { why: say`“${shorten(text)}” is no measure we know; leave it empty or choose one.` },
   );
 
 /** @param unit of the column; a number typed with another unit of its kind is converted. */
@@ -55,10 +57,10 @@ export const numberFrom = (
     const read = readNumber(cell, unit === null ? null : unitOf(unit));
     if (read.kind === "empty" || (read.kind === "unread" && read.code === "absent")) return null;
     if (read.kind === "unread") return { why: read.why };
-    if (whole && !Number.isInteger(read.value)) return { why: `${read.value} is not a whole number.` };
+    if (whole && !Number.isInteger(read.value)) return { why: say`${read.value} is not a whole number.` };
     if (read.value < lowest || read.value > highest) {
-      const bounds = highest === Number.POSITIVE_INFINITY ? `from ${lowest} up` : `from ${lowest} to ${highest}`;
-      return { why: `${read.value} is not ${bounds}.` };
+      const bounds = highest === Number.POSITIVE_INFINITY ? say`from ${lowest} up` : say`from ${lowest} to ${highest}`;
+      return { why: say`${read.value} is not ${bounds}.` };
     }
     return read.value;
   });
@@ -69,7 +71,7 @@ export const resultNumber = (): CellSchema<number> =>
     const read = readNumber(cell, null);
     if (read.kind === "empty") return null;
     if (read.kind === "unread") return { why: read.why };
-    return read.value > 0 ? read.value : { why: `${read.value} is not a possible result; it must be above zero.` };
+    return read.value > 0 ? read.value : { why: say`${read.value} is not a possible result; it must be above zero.` };
   });
 
 /** A day, given as ISO. */
@@ -82,7 +84,7 @@ export const day = (): CellSchema<string> =>
 
 const wordsRead = <Value extends string>(read: (text: string) => Value | Unread): CellSchema<Value> =>
   cellSchema<Value>((cell) => {
-    if (isCellError(cell)) return { why: `The cell shows the error ${cell.error}; words are needed.` };
+    if (isCellError(cell)) return { why: say`The cell shows the error ${cell.error}; words are needed.` };
     const text = textOf(cell);
     return text === "" ? null : read(text);
   });

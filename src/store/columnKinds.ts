@@ -1,6 +1,8 @@
+import { say } from "../language/say";
 import { daySerial } from "../reading/days";
 import { type MeasureKey, measureKeys, measureOf } from "../reading/measures";
-import { day, measureWord, numberFrom, words } from "./cellSchemas";
+import { type Side, wordOfSide } from "../reading/vocabulary";
+import { day, measureWord, numberFrom, oneOf, sideWord, words } from "./cellSchemas";
 
 /* Columns that many tables have, each in one way. */
 
@@ -45,11 +47,30 @@ export const date = {
 /** What a number is, where a test gives several; one that cannot be read leaves its row out. */
 export const measure = {
   ...open,
-  heading: "Measure",
+  heading: say`Measure`,
   format: "@",
   width: 20,
   choices: measureKeys.map((key) => measureOf(key).label),
   need: "readable",
   cell: measureWord(),
   write: (key: MeasureKey | null) => (key === null ? null : measureOf(key).label),
+} as const;
+
+/** One of a few words. Each value has the word that stands for it, in the language spoken. */
+export const choice = <Value extends string>(words: Readonly<Record<Value, string>>, needed: string) =>
+  ({
+    format: "@",
+    choices: Object.values<string>(words),
+    cell: oneOf(words, needed),
+    write: <Written extends Value | null>(value: Written): string | null =>
+      value === null ? null : words[value as Value],
+  }) as const;
+
+/** A side of the body. */
+export const side = {
+  format: "@",
+  choices: [wordOfSide("left"), wordOfSide("right")],
+  absent: () => null,
+  cell: sideWord(),
+  write: (side: Side | null): string | null => (side === null ? null : wordOfSide(side)),
 } as const;

@@ -1,5 +1,5 @@
-import { choiceOf } from "./cellSchemas";
-import { date, name, number, text } from "./columnKinds";
+import { say } from "../language/say";
+import { choice, date, name, number, text } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -30,34 +30,31 @@ const counted = (heading: string, meaning: string) => ({
 export const diaryTable: StoreTable<DiaryEntry> = {
   id: "diary",
   name: "Tapeline_Diary",
-  sheet: "Diary",
-  title: "Diary",
-  use: "One row per athlete and session. Ask for the rating half an hour after it. A day without a row counts as a rest day.",
+  sheet: say`Diary`,
+  title: say`Diary`,
+  use: say`One row per athlete and session. Ask for the rating half an hour after it. A day without a row counts as a rest day.`,
   columns: {
-    date: { ...date, heading: "Date", meaning: "Day of the session.", width: 12 },
-    athlete: { ...name, heading: "Athlete", meaning: "Name as in the squad.", width: 24 },
-    session: { ...text, heading: "Session", meaning: "What it was, in your words.", width: 20 },
+    date: { ...date, heading: say`Date`, meaning: say`Day of the session.`, width: 12 },
+    athlete: { ...name, heading: say`Athlete`, meaning: say`Name as in the squad.`, width: 24 },
+    session: { ...text, heading: say`Session`, meaning: say`What it was, in your words.`, width: 20 },
     attended: {
-      heading: "Attended",
-      meaning: "Yes or no; empty counts as yes.",
-      format: "@",
+      heading: say`Attended`,
+      meaning: say`Yes or no; empty counts as yes.`,
+      ...choice({ yes: say`yes`, no: say`no` }, say`neither yes nor no`),
       width: 10,
-      choices: ["yes", "no"],
-      cell: choiceOf({ yes: "yes", no: "no" }, "neither yes nor no"),
       absent: () => "yes",
-      write: (attended) => attended,
     },
-    minutes: { ...number("0", 0, 600), heading: "Minutes", meaning: "Length of the session.", width: 9 },
+    minutes: { ...number("0", 0, 600), heading: say`Minutes`, meaning: say`Length of the session.`, width: 9 },
     rating: {
       ...number("0.0", 0, 10),
-      heading: "Rating (0-10)",
-      meaning: "How hard the whole session was, as the athlete says: 0 rest, 10 maximal.",
+      heading: say`Rating (0-10)`,
+      meaning: say`How hard the whole session was, as the athlete says: 0 rest, 10 maximal.`,
       width: 9,
     },
-    throws: counted("Throws", "How many throws at full effort."),
-    jumps: counted("Jumps", "How many jumps at full effort."),
-    sprints: counted("Sprints", "How many sprints at full effort."),
-    deliveries: counted("Deliveries", "How many deliveries bowled or pitched."),
+    throws: counted(say`Throws`, say`How many throws at full effort.`),
+    jumps: counted(say`Jumps`, say`How many jumps at full effort.`),
+    sprints: counted(say`Sprints`, say`How many sprints at full effort.`),
+    deliveries: counted(say`Deliveries`, say`How many deliveries bowled or pitched.`),
   },
   once: () => null,
 };

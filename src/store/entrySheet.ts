@@ -1,3 +1,4 @@
+import { inSentence, say } from "../language/say";
 import { columnLetters } from "../reading/address";
 import type { Column, ColumnMap } from "../reading/columns";
 import { measureOf, seriesName } from "../reading/measures";
@@ -65,10 +66,10 @@ export function planEntrySheet({
   }));
   const inWords = dayInWords(date);
   return {
-    sheet: sheetName ?? `Test day ${inWords.replace(/ \d+$/, "")}`,
+    sheet: sheetName ?? say`Test day ${inWords.replace(/ \d+$/, "")}`,
     paper,
-    title: `Test day ${inWords}`,
-    use: "One row per athlete. Leave a trial empty or write why it is missing (DNS, injured, foul). Columns of your own may stand between.",
+    title: say`Test day ${inWords}`,
+    use: say`One row per athlete. Leave a trial empty or write why it is missing (DNS, injured, foul). Columns of your own may stand between.`,
     date,
     columns,
     athletes: athletes.map(({ athlete, role }) => ({ athlete, role })),
@@ -120,9 +121,9 @@ const linesOf = (text: string): string[] =>
 type PlannedColumn = EntryPlan["columns"][number];
 
 const athleteColumn: PlannedColumn = {
-  ...{ heading: "Athlete", use: "athlete", test: "", measure: null, unit: null, format: "@", rule: null },
+  ...{ heading: say`Athlete`, use: "athlete", test: "", measure: null, unit: null, format: "@", rule: null },
 };
-const roleColumn: PlannedColumn = { ...athleteColumn, heading: "Role", use: "group" };
+const roleColumn: PlannedColumn = { ...athleteColumn, heading: say`Role`, use: "group" };
 
 /** Rows of the battery that are one test, in the order in which the tests come. */
 function byTest(tests: readonly BatteryTest[]): BatteryTest[][] {
@@ -148,7 +149,7 @@ function resultColumns(rows: readonly BatteryTest[]): PlannedColumn[] {
 
 function resultColumn(row: BatteryTest, side: "left" | "right" | null, attempt: number): PlannedColumn {
   const { test, measure, unit } = row;
-  const measureWords = measure === null ? null : lowerFirst(measureOf(measure).label);
+  const measureWords = measure === null ? null : inSentence(measureOf(measure).label);
   const trial = row.trials > 1 ? attempt : null;
   const words = [test, measureWords, side, trial].filter((word) => word !== null).join(" ");
   return {
@@ -162,20 +163,18 @@ function resultColumn(row: BatteryTest, side: "left" | "right" | null, attempt: 
 /** As fine as tapes and clocks give it; a finer number is kept all the same. */
 const formats: Readonly<Record<string, string>> = { s: "0.00", ms: "0", m: "0.00", reps: "0" };
 
-const lowerFirst = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
-
 function ruleOf({ test, measure, unit, lowest, highest }: BatteryTest): EntryRule | null {
   const symbol = unit === null ? "" : ` ${unit}`;
   const range =
     lowest !== null && highest !== null
-      ? `from ${lowest} to ${highest}${symbol}`
+      ? say`from ${lowest} to ${highest}${symbol}`
       : lowest !== null
-        ? `${lowest}${symbol} or more`
+        ? say`${lowest}${symbol} or more`
         : highest !== null
-          ? `${highest}${symbol} or less`
+          ? say`${highest}${symbol} or less`
           : null;
   if (range === null) return null;
-  const message = `${seriesName(test, measure)} is usually ${range}. Keep this number only if it was read right; words such as DNS may stand here.`;
+  const message = say`${seriesName(test, measure)} is usually ${range}. Keep this number only if it was read right; words such as DNS may stand here.`;
   return { lowest, highest, message };
 }
 

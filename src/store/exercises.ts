@@ -1,5 +1,5 @@
-import { choiceOf } from "./cellSchemas";
-import { name, number, text } from "./columnKinds";
+import { say } from "../language/say";
+import { choice, name, number, text } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -26,66 +26,59 @@ export type Exercise = {
   readonly caution: string | null;
 };
 
-const same = <Value extends string>(...values: readonly Value[]) =>
-  Object.fromEntries(values.map((value) => [value, value])) as Record<Value, Value>;
-
-const doses = ["repetitions", "seconds", "contacts", "metres", "minutes"] as const;
+const doseWords: Readonly<Record<Dose, string>> = {
+  repetitions: say`repetitions`,
+  seconds: say`seconds`,
+  contacts: say`contacts`,
+  metres: say`metres`,
+  minutes: say`minutes`,
+};
 
 export const exercisesTable: StoreTable<Exercise> = {
   id: "exercises",
   name: "Tapeline_Exercises",
-  sheet: "Exercises",
-  title: "Exercises",
-  use: "What plans are made of. Change, add and delete as you like; a quality is spelled as in the battery.",
+  sheet: say`Exercises`,
+  title: say`Exercises`,
+  use: say`What plans are made of. Change, add and delete as you like; a quality is spelled as in the battery.`,
   columns: {
-    exercise: { ...name, heading: "Exercise", meaning: "Name of the exercise.", width: 30 },
-    quality: { ...name, heading: "Quality", meaning: "The physical quality it trains.", width: 20 },
-    region: { ...text, heading: "Region", meaning: "Part of the body it works on.", width: 14 },
+    exercise: { ...name, heading: say`Exercise`, meaning: say`Name of the exercise.`, width: 30 },
+    quality: { ...name, heading: say`Quality`, meaning: say`The physical quality it trains.`, width: 20 },
+    region: { ...text, heading: say`Region`, meaning: say`Part of the body it works on.`, width: 14 },
     limbs: {
-      heading: "Limbs",
-      meaning: "Both together, or one at a time: one-limb exercises get a set more on a weaker side.",
-      format: "@",
+      heading: say`Limbs`,
+      meaning: say`Both together, or one at a time: one-limb exercises get a set more on a weaker side.`,
+      ...choice({ both: say`both`, one: say`one` }, say`neither both nor one`),
       width: 9,
-      choices: ["both", "one"],
-      cell: choiceOf(same("both", "one"), "neither both nor one"),
       absent: () => "both",
-      write: (limbs) => limbs,
     },
-    equipment: { ...text, heading: "Equipment", meaning: "What is needed for it.", width: 16 },
+    equipment: { ...text, heading: say`Equipment`, meaning: say`What is needed for it.`, width: 16 },
     level: {
-      heading: "Level",
-      meaning:
-        "Basic: for everybody who has been shown it. Trained: for those who have the technique; never planned for minors.",
-      format: "@",
+      heading: say`Level`,
+      meaning: say`Basic: for everybody who has been shown it. Trained: for those who have the technique; never planned for minors.`,
+      ...choice({ basic: say`basic`, trained: say`trained` }, say`neither basic nor trained`),
       width: 9,
-      choices: ["basic", "trained"],
-      cell: choiceOf<Level>(same("basic", "trained"), "neither basic nor trained"),
       absent: () => "trained",
-      write: (level) => level,
     },
     dose: {
-      heading: "Counted in",
-      meaning: "Repetitions, seconds, contacts, metres or minutes.",
-      format: "@",
+      heading: say`Counted in`,
+      meaning: say`Repetitions, seconds, contacts, metres or minutes.`,
+      ...choice(doseWords, say`none of ${Object.values(doseWords).join(", ")}`),
       width: 12,
-      choices: doses,
-      cell: choiceOf<Dose>(same(...doses), `none of ${doses.join(", ")}`),
       absent: () => "repetitions",
-      write: (dose) => dose,
     },
     loadFrom: {
       ...text,
-      heading: "Load from",
-      meaning: "Test of the battery whose estimated maximum sets the load in kg; empty where no load is reckoned.",
+      heading: say`Load from`,
+      meaning: say`Test of the battery whose estimated maximum sets the load in kg; empty where no load is reckoned.`,
       width: 16,
     },
     percentOfMaximum: {
       ...number("0", 5, 200),
-      heading: "Share of it (%)",
-      meaning: "How much of that maximum counts as the maximum of this exercise: 100 for the lift itself.",
+      heading: say`Share of it (%)`,
+      meaning: say`How much of that maximum counts as the maximum of this exercise: 100 for the lift itself.`,
       width: 10,
     },
-    caution: { ...text, heading: "Caution", meaning: "What to mind.", width: 44 },
+    caution: { ...text, heading: say`Caution`, meaning: say`What to mind.`, width: 44 },
   },
   once: ({ exercise }) => ({ key: nameKey(exercise), called: `“${exercise}”` }),
 };

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import type { ColumnUse } from "../reading/columns";
 import { seriesName } from "../reading/measures";
 import type { Reading } from "../reading/readResults";
@@ -32,6 +33,6 @@ export function keptReading(kept: readonly StandingResult[], background: Backgro
     remarks: [],
     bodies: [],
     alike: [],
-    address: `the table ${resultsTable.name}`,
+    address: say`the table ${resultsTable.name}`,
   };
 }

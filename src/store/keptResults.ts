@@ -1,11 +1,12 @@
+import { say } from "../language/say";
 import { addressOf, quotedSheet } from "../reading/address";
 import type { MeasureKey } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
 import { convert, unitOf } from "../reading/units";
 import type { Side } from "../reading/vocabulary";
 import { type Background, memberCalled } from "./background";
-import { numberFrom, resultNumber, sideWord, unitSymbol } from "./cellSchemas";
-import { date, measure, name, open, text } from "./columnKinds";
+import { numberFrom, resultNumber, unitSymbol } from "./cellSchemas";
+import { date, measure, name, open, side, text } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { columnOffsets, readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -42,36 +43,33 @@ const trialKey = ({ date, athlete, test, measure, side, trial }: ResultRow): str
 export const resultsTable: StoreTable<ResultRow> = {
   id: "results",
   name: "Tapeline_Results",
-  sheet: "Results",
-  title: "Results",
-  use: "One row per trial, kept from your test sheets or typed in here. Rows may be sorted, filtered, corrected and deleted.",
+  sheet: say`Results`,
+  title: say`Results`,
+  use: say`One row per trial, kept from your test sheets or typed in here. Rows may be sorted, filtered, corrected and deleted.`,
   columns: {
-    date: { ...date, heading: "Date", meaning: "Day of the test.", width: 12 },
-    athlete: { ...name, heading: "Athlete", meaning: "Name as in the squad.", width: 24 },
-    test: { ...name, heading: "Test", meaning: "Name as in the battery.", width: 24 },
-    measure: { ...measure, meaning: "What the number is, where the test gives several; else empty." },
+    date: { ...date, heading: say`Date`, meaning: say`Day of the test.`, width: 12 },
+    athlete: { ...name, heading: say`Athlete`, meaning: say`Name as in the squad.`, width: 24 },
+    test: { ...name, heading: say`Test`, meaning: say`Name as in the battery.`, width: 24 },
+    measure: { ...measure, meaning: say`What the number is, where the test gives several; else empty.` },
     side: {
-      ...open,
-      heading: "Side",
-      meaning: "left or right, where the test is done on each side; else empty.",
-      format: "@",
+      ...side,
+      heading: say`Side`,
+      meaning: say`left or right, where the test is done on each side; else empty.`,
       width: 8,
-      choices: ["left", "right"],
       need: "readable",
-      cell: sideWord(),
     },
     trial: {
       ...open,
-      heading: "Trial",
-      meaning: "Which trial of the day it was. Empty: the next one.",
+      heading: say`Trial`,
+      meaning: say`Which trial of the day it was. Empty: the next one.`,
       format: "0",
       width: 7,
       need: "readable",
       cell: numberFrom(1, 1000, { whole: true }),
     },
     value: {
-      heading: "Value",
-      meaning: "The result, in the unit beside it.",
+      heading: say`Value`,
+      meaning: say`The result, in the unit beside it.`,
       format: "General",
       width: 10,
       need: "filled",
@@ -79,16 +77,18 @@ export const resultsTable: StoreTable<ResultRow> = {
       absent: () => Number.NaN,
       write: (value) => value,
     },
-    unit: { ...open, heading: "Unit", meaning: "Unit of the value.", format: "@", width: 8, cell: unitSymbol() },
+    unit: { ...open, heading: say`Unit`, meaning: say`Unit of the value.`, format: "@", width: 8, cell: unitSymbol() },
     source: {
       ...text,
-      heading: "Source",
-      meaning: "Cell it was kept from. When that cell is corrected and kept again, this row is renewed.",
+      heading: say`Source`,
+      meaning: say`Cell it was kept from. When that cell is corrected and kept again, this row is renewed.`,
       width: 26,
     },
   },
   once: (row) =>
-    row.trial === null ? null : { key: trialKey(row), called: `Trial ${row.trial} of “${row.athlete}” in this test` },
+    row.trial === null
+      ? null
+      : { key: trialKey(row), called: say`Trial ${row.trial} of “${row.athlete}” in this test` },
 };
 
 export function readKept(cells: TableCells): {
@@ -140,9 +140,9 @@ export function toKept(
     const source = cell.includes("!") ? cell : `${quotedSheet(sheet)}!${cell}`;
     const onDay = date ?? usualDay;
     if (test.trim() === "") {
-      refused.push({ cell: source, why: "Nothing says which test this is; give its column the name of a test." });
+      refused.push({ cell: source, why: say`Nothing says which test this is; give its column the name of a test.` });
     } else if (onDay === null) {
-      refused.push({ cell: source, why: "Nothing says on which day this was tested." });
+      refused.push({ cell: source, why: say`Nothing says on which day this was tested.` });
     } else {
       kept.push({ date: onDay, athlete, test: test.trim(), measure, side, trial: attempt, value, unit, source });
     }

@@ -1,6 +1,7 @@
+import { say } from "../language/say";
 import { count, name, text } from "./columnKinds";
 import { fingerprint } from "./fingerprint";
-import { nameKey } from "./sameName";
+import { isWording, nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
 /** One thing to work on, with the reason and the numbers behind it. */
@@ -44,29 +45,29 @@ const proposalMark = ({ athlete, rank, quality, why }: Omit<PriorityRow, "choice
 export const prioritiesTable: StoreTable<PriorityRow> = {
   id: "priorities",
   name: "Tapeline_Priorities",
-  sheet: "Priorities",
-  title: "Priorities",
-  use: "What to work on first, by the rule. Overrule under “Coach's choice” (another quality, or none) and say why: both stay when priorities are made anew.",
+  sheet: say`Priorities`,
+  title: say`Priorities`,
+  use: say`What to work on first, by the rule. Overrule under “Coach's choice” (another quality, or none) and say why: both stay when priorities are made anew.`,
   columns: {
-    athlete: { ...name, heading: "Athlete", meaning: "Name as in the squad.", width: 24 },
-    rank: { ...count(1, 20), heading: "Rank", meaning: "1 is the most urgent.", width: 9 },
-    quality: { ...name, heading: "Quality", meaning: "The physical quality to work on, by the rule.", width: 20 },
-    why: { ...text, heading: "Why", meaning: "The reason, with the numbers behind it.", width: 60 },
+    athlete: { ...name, heading: say`Athlete`, meaning: say`Name as in the squad.`, width: 24 },
+    rank: { ...count(1, 20), heading: say`Rank`, meaning: say`1 is the most urgent.`, width: 9 },
+    quality: { ...name, heading: say`Quality`, meaning: say`The physical quality to work on, by the rule.`, width: 20 },
+    why: { ...text, heading: say`Why`, meaning: say`The reason, with the numbers behind it.`, width: 60 },
     choice: {
       ...text,
-      heading: "Coach's choice",
-      meaning: "Another quality to work on instead, or none. Yours: it is never overwritten.",
+      heading: say`Coach's choice`,
+      meaning: say`Another quality to work on instead, or none. Yours: it is never overwritten.`,
       width: 20,
     },
-    reason: { ...text, heading: "Coach's reason", meaning: "Why you decide otherwise. Yours.", width: 36 },
+    reason: { ...text, heading: say`Coach's reason`, meaning: say`Why you decide otherwise. Yours.`, width: 36 },
     asProposed: {
       ...text,
-      heading: "As proposed",
-      meaning: "The mark by which a row is known as proposed. Clear it to make the row your own.",
+      heading: say`As proposed`,
+      meaning: say`The mark by which a row is known as proposed. Clear it to make the row your own.`,
       width: 14,
     },
   },
-  once: ({ athlete, rank }) => ({ key: priorityKey({ athlete, rank }), called: `Rank ${rank} of “${athlete}”` }),
+  once: ({ athlete, rank }) => ({ key: priorityKey({ athlete, rank }), called: say`Rank ${rank} of “${athlete}”` }),
 };
 
 /** What the coach decides about one of an athlete's priorities, in place of what the table proposes. */
@@ -78,10 +79,10 @@ export type Overruling =
 export type Decision = Pick<PriorityRow, "athlete" | "rank" | "choice" | "reason">;
 
 /** Word under the coach's choice by which a priority is set aside. */
-export const setAside = "none";
+export const setAside = say`none`;
 
 export const isSetAside = ({ choice }: Pick<PriorityRow, "choice">): boolean =>
-  choice !== null && nameKey(choice) === setAside;
+  choice !== null && isWording(choice, setAside);
 
 /**
  * The decisions by which an overruling of the priority at a rank stands in the table. One moved past another changes both
@@ -122,7 +123,7 @@ export function readPriorities(cells: TableCells): {
 }
 
 /** The reason of a priority that the coach has chosen begins so. */
-export const coachsChoice = "The coach's choice";
+export const coachsChoice = say`The coach's choice`;
 
 /** What is to be worked on in the end: as proposed, unless the coach has decided otherwise. */
 export function decided(

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { numberFrom, words } from "./cellSchemas";
 import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
@@ -15,13 +16,13 @@ export type WeightsRow = { readonly quality: string };
 export const weightsTable: StoreTable<WeightsRow> = {
   id: "weights",
   name: "Tapeline_Weights",
-  sheet: "Weights",
-  title: "Weights of qualities by role",
-  use: "0: does not count for the role. 1: counts as any other. 2: counts twice. Your judgement. Add a column for a new role.",
+  sheet: say`Weights`,
+  title: say`Weights of qualities by role`,
+  use: say`0: does not count for the role. 1: counts as any other. 2: counts twice. Your judgement. Add a column for a new role.`,
   columns: {
     quality: {
-      heading: "Quality",
-      meaning: "Spelled as in the battery.",
+      heading: say`Quality`,
+      meaning: say`Spelled as in the battery.`,
       format: "@",
       width: 24,
       need: "filled",
@@ -31,7 +32,7 @@ export const weightsTable: StoreTable<WeightsRow> = {
     },
   },
   further: {
-    meaning: "How much each quality counts for this role, from 0 up; empty counts as 1.",
+    meaning: say`How much each quality counts for this role, from 0 up; empty counts as 1.`,
     format: "0.0#",
     width: 14,
     cell: numberFrom(0, 100),

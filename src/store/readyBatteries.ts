@@ -1,14 +1,15 @@
 import { plausibleRanges } from "../engine/flags/plausibleRanges";
+import { say } from "../language/say";
 import type { BatteryTest } from "./battery";
 
 /** The qualities that the ready-made batteries speak of; a coach may use words of their own. */
 export const qualities = {
   speed: "Speed",
-  changeOfDirection: "Change of direction",
-  lowerBodyPower: "Lower-body power",
-  upperBodyPower: "Upper-body power",
+  changeOfDirection: say`Change of direction`,
+  lowerBodyPower: say`Lower-body power`,
+  upperBodyPower: say`Upper-body power`,
   strength: "Strength",
-  muscleCapacity: "Muscle capacity",
+  muscleCapacity: say`Muscle capacity`,
   endurance: "Endurance",
 } as const;
 
@@ -21,16 +22,11 @@ export type ReadyBattery = {
   readonly tests: readonly BatteryTest[];
 };
 
-const maximal =
-  "Maximal effort: warm up fully first; minors only with a qualified person beside them. Pain stops the test.";
-const landing =
-  "Loads knee and ankle on landing: warm up with easy jumps first; minors only with a qualified person beside them. Pain stops the test.";
-const heavy =
-  "Heavy load: practised technique, warm-up sets and spotters or safety bars; minors only with a qualified person beside them. Pain stops the set.";
-const exhausting =
-  "Runs to exhaustion: only athletes who are well and used to hard running; minors only with a qualified person beside them. Pain, dizziness or illness stops the test.";
-const localFatigue =
-  "Ends in local fatigue: stop when form is lost; minors only with a qualified person beside them. Pain stops the test.";
+const maximal = say`Maximal effort: warm up fully first; minors only with a qualified person beside them. Pain stops the test.`;
+const landing = say`Loads knee and ankle on landing: warm up with easy jumps first; minors only with a qualified person beside them. Pain stops the test.`;
+const heavy = say`Heavy load: practised technique, warm-up sets and spotters or safety bars; minors only with a qualified person beside them. Pain stops the set.`;
+const exhausting = say`Runs to exhaustion: only athletes who are well and used to hard running; minors only with a qualified person beside them. Pain, dizziness or illness stops the test.`;
+const localFatigue = say`Ends in local fatigue: stop when form is lost; minors only with a qualified person beside them. Pain stops the test.`;
 
 /**
  * A test as it stands in a ready-made battery. Numbers of trials, retest weeks, and those plausible ranges that stand
@@ -59,8 +55,7 @@ const plausible = (key: keyof typeof plausibleRanges, factor = 1): Range => {
 const sprint = (measure: "time5" | "time10" | "time20" | "time30", range: Range, more: Partial<BatteryTest> = {}) =>
   ready({
     ...{ test: "Sprint", measure, unit: "s", direction: "lower", trials: 3, range },
-    protocol:
-      "Standing start 0.5 m behind the first gate, start when ready, run through the last gate.\nThree runs with 3 min rest; same floor and shoes each time.",
+    protocol: say`Standing start 0.5 m behind the first gate, start when ready, run through the last gate.\nThree runs with 3 min rest; same floor and shoes each time.`,
     caution: maximal,
     ...more,
   });
@@ -72,66 +67,60 @@ const sprintTests: readonly BatteryTest[] = [
   sprint("time30", plausible("sprint30"), { quality: qualities.speed }),
   ready({
     ...{ test: "Sprint", measure: "maximalSpeed", unit: "m/s", direction: "higher", range: [4, 12] },
-    protocol: "Computed from the splits of one run.\nNothing to enter.",
+    protocol: say`Computed from the splits of one run.\nNothing to enter.`,
   }),
 ];
 
-const jumpProtocol =
-  "Hands on the hips, dip and jump in one movement, legs straight until landing.\nThree jumps with 30 s rest; repeat one with bent legs or a free arm.";
-const dropProtocol =
-  "Step off a 30 cm box, touch the floor as briefly as you can and jump as high as you can.\nThree jumps with 60 s rest; same box each time.";
+const jumpProtocol = say`Hands on the hips, dip and jump in one movement, legs straight until landing.\nThree jumps with 30 s rest; repeat one with bent legs or a free arm.`;
+const dropProtocol = say`Step off a 30 cm box, touch the floor as briefly as you can and jump as high as you can.\nThree jumps with 60 s rest; same box each time.`;
 
 const jumpTests: readonly BatteryTest[] = [
   ready({
-    ...{ test: "Countermovement jump", measure: "flightTime", unit: "ms", direction: "higher", trials: 3 },
+    ...{ test: say`Countermovement jump`, measure: "flightTime", unit: "ms", direction: "higher", trials: 3 },
     ...{ range: plausible("flightTime", 1000), quality: qualities.lowerBodyPower, retestAfterWeeks: 4 },
     ...{ protocol: jumpProtocol, caution: landing },
   }),
   ready({
-    ...{ test: "Drop jump", measure: "contactTime", unit: "ms", direction: "lower", trials: 3 },
+    ...{ test: say`Drop jump`, measure: "contactTime", unit: "ms", direction: "lower", trials: 3 },
     ...{ range: plausible("contactTime", 1000), protocol: dropProtocol, caution: landing },
   }),
   ready({
-    ...{ test: "Drop jump", measure: "flightTime", unit: "ms", direction: "higher", trials: 3 },
+    ...{ test: say`Drop jump`, measure: "flightTime", unit: "ms", direction: "higher", trials: 3 },
     ...{ range: plausible("flightTime", 1000), protocol: dropProtocol, caution: landing },
   }),
   ready({
-    ...{ test: "Drop jump", measure: "reactiveStrengthIndex", unit: "m/s", direction: "higher", trials: 3 },
+    ...{ test: say`Drop jump`, measure: "reactiveStrengthIndex", unit: "m/s", direction: "higher", trials: 3 },
     ...{ range: [0.2, 4.5], quality: qualities.lowerBodyPower },
-    protocol: "Computed: jump height over contact time of one jump.\nNothing to enter.",
+    protocol: say`Computed: jump height over contact time of one jump.\nNothing to enter.`,
   }),
 ];
 
 const hopTests: readonly BatteryTest[] = [
   ready({
-    ...{ test: "Single-leg hop", unit: "cm", direction: "higher", sides: 2, trials: 3 },
+    ...{ test: say`Single-leg hop`, unit: "cm", direction: "higher", sides: 2, trials: 3 },
     ...{ range: plausible("singleHop"), quality: qualities.lowerBodyPower },
-    protocol:
-      "Stand on one leg, hop forward, land on the same leg and hold for 2 s; toe to heel is measured.\nTwo practice hops, then three for each leg, legs in turn; arms free.",
-    caution: `${landing}\nAfter an injury of the leg only as the treating practitioner allows.`,
+    protocol: say`Stand on one leg, hop forward, land on the same leg and hold for 2 s; toe to heel is measured.\nTwo practice hops, then three for each leg, legs in turn; arms free.`,
+    caution: say`${landing}\nAfter an injury of the leg only as the treating practitioner allows.`,
   }),
   ready({
-    ...{ test: "Triple hop", unit: "cm", direction: "higher", sides: 2, trials: 3 },
+    ...{ test: say`Triple hop`, unit: "cm", direction: "higher", sides: 2, trials: 3 },
     ...{ range: [150, 950], quality: qualities.lowerBodyPower },
-    protocol:
-      "Three hops on one leg without a stop, last landing held for 2 s; toe to heel is measured.\nTwo practice runs, then three for each leg, legs in turn; arms free.",
-    caution: `${landing}\nAfter an injury of the leg only as the treating practitioner allows.`,
+    protocol: say`Three hops on one leg without a stop, last landing held for 2 s; toe to heel is measured.\nTwo practice runs, then three for each leg, legs in turn; arms free.`,
+    caution: say`${landing}\nAfter an injury of the leg only as the treating practitioner allows.`,
   }),
 ];
 
 const throwTests: readonly BatteryTest[] = [
   ready({
-    ...{ test: "Overhead medicine-ball throw", unit: "m", direction: "higher", trials: 3 },
+    ...{ test: say`Overhead medicine-ball throw`, unit: "m", direction: "higher", trials: 3 },
     ...{ range: [2, 20], quality: qualities.upperBodyPower },
-    protocol:
-      "Both feet behind the line, ball (3 kg) from behind the head with both hands, feet stay down.\nThree throws with 60 s rest; first touch of the ball is measured.",
+    protocol: say`Both feet behind the line, ball (3 kg) from behind the head with both hands, feet stay down.\nThree throws with 60 s rest; first touch of the ball is measured.`,
     caution: maximal,
   }),
   ready({
-    ...{ test: "Seated medicine-ball push", unit: "m", direction: "higher", trials: 3 },
+    ...{ test: say`Seated medicine-ball push`, unit: "m", direction: "higher", trials: 3 },
     ...{ range: [1.5, 10], quality: qualities.upperBodyPower },
-    protocol:
-      "Back against the wall, ball (3 kg) at the chest, push with both hands without leaving the wall.\nThree pushes with 60 s rest; measured from the wall to the first touch of the ball.",
+    protocol: say`Back against the wall, ball (3 kg) at the chest, push with both hands without leaving the wall.\nThree pushes with 60 s rest; measured from the wall to the first touch of the ball.`,
     caution: maximal,
   }),
 ];
@@ -148,70 +137,71 @@ const lift = (test: string, protocol: string): readonly BatteryTest[] => [
   ready({
     ...{ test, measure: "estimatedMaximum", unit: "kg", direction: "higher", range: [10, 500], retestAfterWeeks: 8 },
     quality: qualities.strength,
-    protocol: "Computed from load and repetitions of one set.\nNothing to enter.",
+    protocol: say`Computed from load and repetitions of one set.\nNothing to enter.`,
   }),
   ready({
     ...{ test, measure: "relativeStrength", unit: null, direction: "higher", range: [0.2, 4], retestAfterWeeks: 8 },
-    protocol: "Computed: estimated maximum over body mass.\nNothing to enter.",
+    protocol: say`Computed: estimated maximum over body mass.\nNothing to enter.`,
   }),
 ];
 
 const strengthTests: readonly BatteryTest[] = [
   ...lift(
-    "Back squat",
-    "One set with a load that allows 3 to 8 full repetitions; stop when the next would fail.\nSame depth, bar place and shoes each time.",
+    say`Back squat`,
+    say`One set with a load that allows 3 to 8 full repetitions; stop when the next would fail.\nSame depth, bar place and shoes each time.`,
   ),
   ...lift(
-    "Bench press",
-    "One set with a load that allows 3 to 8 full repetitions; stop when the next would fail.\nBar touches the chest, seat and feet stay down.",
+    say`Bench press`,
+    say`One set with a load that allows 3 to 8 full repetitions; stop when the next would fail.\nBar touches the chest, seat and feet stay down.`,
   ),
 ];
 
 const capacityTests: readonly BatteryTest[] = [
   ready({
-    ...{ test: "Single-leg calf raise", unit: "reps", direction: "higher", sides: 2, range: plausible("repetitions") },
+    ...{
+      test: say`Single-leg calf raise`,
+      unit: "reps",
+      direction: "higher",
+      sides: 2,
+      range: plausible("repetitions"),
+    },
     ...{ quality: qualities.muscleCapacity, retestAfterWeeks: 8 },
-    protocol:
-      "On a step, knee straight, full height in the beat of one raise per 2 s, fingertips on the wall.\nCount until the height or the beat is lost.",
+    protocol: say`On a step, knee straight, full height in the beat of one raise per 2 s, fingertips on the wall.\nCount until the height or the beat is lost.`,
     caution: localFatigue,
   }),
   ready({
-    ...{ test: "Single-leg hamstring bridge", unit: "reps", direction: "higher", sides: 2 },
+    ...{ test: say`Single-leg hamstring bridge`, unit: "reps", direction: "higher", sides: 2 },
     ...{ range: plausible("repetitions"), quality: qualities.muscleCapacity, retestAfterWeeks: 8 },
-    protocol:
-      "On the back, heel on a 60 cm box, knee slightly bent, other leg up; lift the hips to a straight line.\nCount until the line or the beat of one lift per 2 s is lost.",
+    protocol: say`On the back, heel on a 60 cm box, knee slightly bent, other leg up; lift the hips to a straight line.\nCount until the line or the beat of one lift per 2 s is lost.`,
     caution: localFatigue,
   }),
   ready({
-    ...{ test: "Side plank", unit: "s", direction: "higher", sides: 2, range: [5, 300] },
+    ...{ test: say`Side plank`, unit: "s", direction: "higher", sides: 2, range: [5, 300] },
     ...{ quality: qualities.muscleCapacity, retestAfterWeeks: 8 },
-    protocol:
-      "On forearm and foot, body in one line, upper hand on the hip.\nTime until the hips sink for the second time.",
+    protocol: say`On forearm and foot, body in one line, upper hand on the hip.\nTime until the hips sink for the second time.`,
     caution: localFatigue,
   }),
 ];
 
 const changeOfDirectionTests: readonly BatteryTest[] = [
   ready({
-    ...{ test: "505 change of direction", unit: "s", direction: "lower", sides: 2, trials: 3 },
+    ...{ test: say`505 change of direction`, unit: "s", direction: "lower", sides: 2, trials: 3 },
     ...{ range: plausible("changeOfDirection505"), quality: qualities.changeOfDirection },
-    protocol:
-      "Run 15 m, turn on the named leg on the line, run back 5 m; timed from the gate 5 m before the line and back.\nThree runs for each leg with 2 min rest.",
-    caution: `${maximal}\nA dry, even floor; sharp turns load knee and ankle.`,
+    protocol: say`Run 15 m, turn on the named leg on the line, run back 5 m; timed from the gate 5 m before the line and back.\nThree runs for each leg with 2 min rest.`,
+    caution: say`${maximal}\nA dry, even floor; sharp turns load knee and ankle.`,
   }),
   ready({
-    ...{ test: "505 change of direction", measure: "deficit", unit: "s", direction: "lower", sides: 2 },
+    ...{ test: say`505 change of direction`, measure: "deficit", unit: "s", direction: "lower", sides: 2 },
     range: [0, 2],
-    protocol: "Computed: the turn's time less the 10 m sprint.\nNothing to enter.",
+    protocol: say`Computed: the turn's time less the 10 m sprint.\nNothing to enter.`,
   }),
 ];
 
 const enduranceTests: readonly BatteryTest[] = [
   ready({
-    ...{ test: "Intermittent shuttle run", unit: "m", direction: "higher", range: [40, 4000], retestAfterWeeks: 8 },
+    ...{ test: say`Intermittent shuttle run`, unit: "m", direction: "higher", range: [40, 4000], retestAfterWeeks: 8 },
     quality: qualities.endurance,
-    protocol:
-      "Shuttles of 20 m there and back at rising speed by the signal, short rest after each; two misses end it.\nThe metres of the last full shuttle count; same recording and floor each time.",
+    protocol: say`Shuttles of 20 m there and back at rising speed by the signal, short rest after each; two misses end it.\nThe metres of the last full shuttle count; same recording and floor each time.`,
     caution: exhausting,
   }),
 ];
@@ -220,50 +210,50 @@ const enduranceTests: readonly BatteryTest[] = [
 export const readyBatteries: readonly ReadyBattery[] = [
   {
     id: "sprint",
-    name: "Sprint",
-    about: "Splits of a 30 m sprint: how an athlete starts and how fast they become.",
+    name: say`Sprint`,
+    about: say`Splits of a 30 m sprint: how an athlete starts and how fast they become.`,
     tests: sprintTests,
   },
   {
     id: "jump",
-    name: "Jumps",
-    about: "Countermovement and drop jumps by flight and contact time: power of the legs.",
+    name: say`Jumps`,
+    about: say`Countermovement and drop jumps by flight and contact time: power of the legs.`,
     tests: jumpTests,
   },
   {
     id: "hop",
-    name: "Hops",
-    about: "Hops for distance on each leg: power and its difference between sides.",
+    name: say`Hops`,
+    about: say`Hops for distance on each leg: power and its difference between sides.`,
     tests: hopTests,
   },
   {
     id: "throw",
-    name: "Throws",
-    about: "Medicine-ball throws: power of the upper body.",
+    name: say`Throws`,
+    about: say`Medicine-ball throws: power of the upper body.`,
     tests: throwTests,
   },
   {
     id: "strength",
-    name: "Strength",
-    about: "Sets to near failure with a known load: an estimated maximum without lifting it.",
+    name: say`Strength`,
+    about: say`Sets to near failure with a known load: an estimated maximum without lifting it.`,
     tests: strengthTests,
   },
   {
     id: "capacity",
-    name: "Muscle capacity",
-    about: "Repetitions or time until form is lost, on each side.",
+    name: say`Muscle capacity`,
+    about: say`Repetitions or time until form is lost, on each side.`,
     tests: capacityTests,
   },
   {
     id: "changeOfDirection",
-    name: "Change of direction",
-    about: "A timed turn on each leg, and what it costs over a straight run.",
+    name: say`Change of direction`,
+    about: say`A timed turn on each leg, and what it costs over a straight run.`,
     tests: changeOfDirectionTests,
   },
   {
     id: "endurance",
-    name: "Endurance",
-    about: "An intermittent run to exhaustion.",
+    name: say`Endurance`,
+    about: say`An intermittent run to exhaustion.`,
     tests: enduranceTests,
   },
 ];

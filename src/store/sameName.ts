@@ -1,3 +1,5 @@
+import { wordings } from "../language/tableWords";
+
 /** Names come again in every row: what was worked out for one is kept, as long as there are not too many. */
 const known = new Map<string, string>();
 const mostKnown = 20_000;
@@ -13,3 +15,6 @@ export function nameKey(words: string): string {
 }
 
 export const isSameName = (one: string, other: string): boolean => nameKey(one) === nameKey(other);
+
+/** Whether words are ours, in whichever of our languages they were written. */
+export const isWording = (words: string, ours: string): boolean => wordings(ours).some((one) => isSameName(words, one));

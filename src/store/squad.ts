@@ -1,6 +1,7 @@
+import { say } from "../language/say";
 import type { Side } from "../reading/vocabulary";
-import { numberFrom, sideWord } from "./cellSchemas";
-import { name, open, text } from "./columnKinds";
+import { numberFrom } from "./cellSchemas";
+import { name, open, side, text } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -22,57 +23,54 @@ export type SquadMember = {
 export const squadTable: StoreTable<SquadMember> = {
   id: "squad",
   name: "Tapeline_Squad",
-  sheet: "Squad",
-  title: "Squad",
-  use: "One row per athlete; everything but the name may stay empty. Add columns of your own, sort and filter as you like.",
+  sheet: say`Squad`,
+  title: say`Squad`,
+  use: say`One row per athlete; everything but the name may stay empty. Add columns of your own, sort and filter as you like.`,
   columns: {
     athlete: {
       ...name,
-      heading: "Athlete",
-      meaning: "Name as it stands on your test sheets. Each athlete stands here once.",
+      heading: say`Athlete`,
+      meaning: say`Name as it stands on your test sheets. Each athlete stands here once.`,
       width: 24,
     },
     role: {
       ...text,
-      heading: "Role",
-      meaning: "Playing position, or any other role by which athletes are compared and qualities are weighted.",
+      heading: say`Role`,
+      meaning: say`Playing position, or any other role by which athletes are compared and qualities are weighted.`,
       width: 16,
     },
-    group: { ...text, heading: "Group", meaning: "Team, age group or training group.", width: 14 },
+    group: { ...text, heading: say`Group`, meaning: say`Team, age group or training group.`, width: 14 },
     dominantSide: {
-      ...open,
-      heading: "Dominant side",
-      meaning: "Left or right: the throwing arm or the leg of choice, as it matters in your sport.",
-      format: "@",
+      ...side,
+      heading: say`Dominant side`,
+      meaning: say`Left or right: the throwing arm or the leg of choice, as it matters in your sport.`,
       width: 14,
-      choices: ["left", "right"],
-      cell: sideWord(),
     },
     birthYear: {
       ...open,
-      heading: "Birth year",
-      meaning: "The year alone; no formula here needs the day.",
+      heading: say`Birth year`,
+      meaning: say`The year alone; no formula here needs the day.`,
       format: "0",
       width: 9,
       cell: numberFrom(1900, 2100, { whole: true }),
     },
     bodyMass: {
       ...open,
-      heading: "Body mass (kg)",
-      meaning: "Latest body mass in kg: for strength per body mass, and for power from jump heights.",
+      heading: say`Body mass (kg)`,
+      meaning: say`Latest body mass in kg: for strength per body mass, and for power from jump heights.`,
       format: "0.0",
       width: 11,
       cell: numberFrom(20, 250, { unit: "kg" }),
     },
     stature: {
       ...open,
-      heading: "Stature (cm)",
-      meaning: "Standing height in cm: for hops by stature.",
+      heading: say`Stature (cm)`,
+      meaning: say`Standing height in cm: for hops by stature.`,
       format: "0",
       width: 11,
       cell: numberFrom(100, 250, { unit: "cm" }),
     },
-    notes: { ...text, heading: "Notes", meaning: "Yours. Nothing here is read into any result.", width: 36 },
+    notes: { ...text, heading: say`Notes`, meaning: say`Yours. Nothing here is read into any result.`, width: 36 },
   },
   once: ({ athlete }) => ({ key: nameKey(athlete), called: `“${athlete}”` }),
 };

@@ -1,7 +1,8 @@
+import { say } from "../language/say";
 import { addressOf } from "../reading/address";
 import { type Cell, textOf } from "../reading/grid";
 import type { CellSchema } from "./cellSchemas";
-import { nameKey } from "./sameName";
+import { isWording } from "./sameName";
 
 export const storeTableIds = [
   "squad",
@@ -74,14 +75,13 @@ export type ReadRow<Row> = {
 
 export type StoreReading<Row> = { readonly rows: readonly ReadRow<Row>[]; readonly remarks: readonly StoreRemark[] };
 
-/** Offset of each of our columns in the table, by its heading in any case; null where there is none. */
+/** Offset of each of our columns in the table, by its heading in any case and language; null where there is none. */
 export const columnOffsets = <Row>(
   table: StoreTable<Row>,
   headings: readonly string[],
 ): { readonly [Field in keyof Row & string]: number | null } => {
-  const keys = headings.map(nameKey);
-  const place = (heading: string) => {
-    const offset = keys.indexOf(nameKey(heading));
+  const place = (ours: string) => {
+    const offset = headings.findIndex((heading) => isWording(heading, ours));
     return offset < 0 ? null : offset;
   };
   return Object.fromEntries(columnsOf(table).map(([field, { heading }]) => [field, place(heading)])) as {
@@ -110,7 +110,7 @@ export function readStoreTable<Row>(table: StoreTable<Row>, cells: TableCells): 
   for (const [field, { heading, need }] of columns) {
     if (offsets[field] !== null) continue;
     readable &&= need !== "filled";
-    remark(-1, 0, `No column is headed “${heading}”${need === "filled" ? "; no row can be read" : ""}.`);
+    remark(-1, 0, say`No column is headed “${heading}”${need === "filled" ? say`; no row can be read` : ""}.`);
   }
   if (!readable) return { rows: [], remarks };
 
@@ -134,7 +134,7 @@ export function readStoreTable<Row>(table: StoreTable<Row>, cells: TableCells): 
       const nameColumn = offsets[columns.find(([, { need }]) => need === "filled")![0]]!;
       const first = firstAt.get(once.key);
       if (first !== undefined) {
-        remark(offset, nameColumn, `${once.called} also stands in ${first}; only the first row counts.`);
+        remark(offset, nameColumn, say`${once.called} also stands in ${first}; only the first row counts.`);
         return;
       }
       firstAt.set(once.key, addressOf(cells, offset, nameColumn));
@@ -156,11 +156,11 @@ type CellReading<Value> = { readonly value: Value | null; readonly why: string |
 function readCell<Value, Row>({ cell, heading, need }: StoreColumn<Value, Row>, found: Cell): CellReading<Value> {
   const read = cell.safeParse(found);
   if (!read.success) {
-    const gone = need === undefined ? "" : " The row was left out.";
+    const gone = need === undefined ? "" : say` The row was left out.`;
     return { value: null, why: `${read.error.issues[0]!.message}${gone}`, leavesOut: need !== undefined };
   }
   if (read.data === null && need === "filled") {
-    return { value: null, why: `Nothing stands under “${heading}”; the row was left out.`, leavesOut: true };
+    return { value: null, why: say`Nothing stands under “${heading}”; the row was left out.`, leavesOut: true };
   }
   return { value: read.data, why: null, leavesOut: false };
 }
@@ -168,10 +168,11 @@ function readCell<Value, Row>({ cell, heading, need }: StoreColumn<Value, Row>, 
 /** Columns headed by the coach that hold numbers; a column of words alone is a note of theirs. */
 function furtherColumns<Row>({ columns, further }: StoreTable<Row>, { headings, body }: TableCells) {
   if (!further) return [];
-  const ours = new Set((Object.values(columns) as { heading: string }[]).map(({ heading }) => nameKey(heading)));
+  const ours = (Object.values(columns) as { heading: string }[]).map(({ heading }) => heading);
   return headings
     .map((heading, column) => ({ heading: heading.trim(), column }))
     .filter(
-      ({ heading, column }) => !ours.has(nameKey(heading)) && body.some((line) => typeof line[column] === "number"),
+      ({ heading, column }) =>
+        !ours.some((our) => isWording(heading, our)) && body.some((line) => typeof line[column] === "number"),
     );
 }

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { percentDifference } from "../../engine/asymmetry/percentDifference";
+import { say } from "../../language/say";
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { betterIs, choice, count, forChart, measured, percent, scoredBy, share, signedPercent, text } from "../fields";
@@ -10,25 +11,23 @@ import { live } from "./live";
 
 const settings = z.object({
   reduction: scoredBy(
-    "Score of each side",
-    "How the trials of one side become one score. Use the same way at every retest.",
+    say`Score of each side`,
+    say`How the trials of one side become one score. Use the same way at every retest.`,
   ),
   direction: betterIs(),
   noise: choice(
-    "Noise from",
-    "What the difference is held against. Three trials tell little about one athlete's scatter, and the group's scatter " +
-      "is wrong for an athlete who scatters more or less than the rest: so the athlete's own is steadied by the group's. " +
-      "The CV rule is common and lenient: equal legs fail it in about one athlete of three.",
+    say`Noise from`,
+    say`What the difference is held against. Three trials tell little about one athlete's scatter, and the group's scatter is wrong for an athlete who scatters more or less than the rest: so the athlete's own is steadied by the group's. The CV rule is common and lenient: equal legs fail it in about one athlete of three.`,
     {
-      steadied: "Own trials, steadied by the group's",
-      group: "The group's trials",
-      athlete: "Own trials only",
-      variability: "The larger CV of the two sides",
+      steadied: say`Own trials, steadied by the group's`,
+      group: say`The group's trials`,
+      athlete: say`Own trials only`,
+      variability: say`The larger CV of the two sides`,
     },
   ),
   threshold: share(
-    "Your threshold",
-    "The size from which a difference matters to you. 10 to 15 % is custom, not a proven limit of risk.",
+    say`Your threshold`,
+    say`The size from which a difference matters to you. 10 to 15 % is custom, not a proven limit of risk.`,
     1,
     50,
     10,
@@ -36,24 +35,27 @@ const settings = z.object({
 });
 
 const gives = z.object({
-  athlete: text("Athlete", "Name as it stands in your sheet."),
-  left: measured("Left", "Score of the left side, reduced from its trials as chosen."),
-  right: measured("Right", "Score of the right side, reduced from its trials as chosen."),
+  athlete: text(say`Athlete`, say`Name as it stands in your sheet.`),
+  left: measured(say`Left`, say`Score of the left side, reduced from its trials as chosen.`),
+  right: measured(say`Right`, say`Score of the right side, reduced from its trials as chosen.`),
   asymmetry: signedPercent(
-    "Asymmetry",
-    "How far the smaller side is below the larger, in percent of the larger. Plus: right larger. Minus: left larger.",
+    say`Asymmetry`,
+    say`How far the smaller side is below the larger, in percent of the larger. Plus: right larger. Minus: left larger.`,
   ),
-  stronger: text("Stronger side", "The side with the better score."),
+  stronger: text(say`Stronger side`, say`The side with the better score.`),
   noise: percent(
-    "Noise limit",
-    "By the scatter of the trials alone, equal sides stay below this difference 19 times in 20 (or, if so chosen, the larger CV).",
+    say`Noise limit`,
+    say`By the scatter of the trials alone, equal sides stay below this difference 19 times in 20 (or, if so chosen, the larger CV).`,
   ),
-  verdict: text("Verdict", "Whether the difference is beyond the noise, and beyond your threshold."),
-  variation: percent("Trial CV", "How much this athlete's trials of one side scatter: the larger CV of the two sides."),
-  leftTrials: count("Left trials", "How many left trials were used."),
-  rightTrials: count("Right trials", "How many right trials were used."),
-  beyond: forChart("Beyond", "The asymmetry where it is beyond the noise limit. For the chart."),
-  within: forChart("Within", "The asymmetry where it is not beyond the noise limit. For the chart."),
+  verdict: text(say`Verdict`, say`Whether the difference is beyond the noise, and beyond your threshold.`),
+  variation: percent(
+    say`Trial CV`,
+    say`How much this athlete's trials of one side scatter: the larger CV of the two sides.`,
+  ),
+  leftTrials: count(say`Left trials`, say`How many left trials were used.`),
+  rightTrials: count(say`Right trials`, say`How many right trials were used.`),
+  beyond: forChart(say`Beyond`, say`The asymmetry where it is beyond the noise limit. For the chart.`),
+  within: forChart(say`Within`, say`The asymmetry where it is not beyond the noise limit. For the chart.`),
 });
 
 export type AsymmetrySettings = z.output<typeof settings>;
@@ -63,9 +65,7 @@ export type AsymmetryRow = z.output<typeof gives>;
 
 export const asymmetry = defineAnalysis({
   ...about,
-  select:
-    "Select the results of a one-leg or one-arm test with its headings: a row per athlete with columns for left and " +
-    "right trials, or a row per attempt with a column for the side.",
+  select: say`Select the results of a one-leg or one-arm test with its headings: a row per athlete with columns for left and right trials, or a row per attempt with a column for the side.`,
   tests: "one",
   takes: "measuredAndDerived",
   sides: "both",
@@ -80,26 +80,23 @@ export const asymmetry = defineAnalysis({
   live,
   chart: {
     kind: "bar",
-    title: "Asymmetry: minus left larger, plus right larger",
+    title: say`Asymmetry: minus left larger, plus right larger`,
     categories: "athlete",
     series: [
-      { field: "beyond", name: "Beyond noise", tone: "strong" },
-      { field: "within", name: "Within noise", tone: "soft" },
+      { field: "beyond", name: say`Beyond noise`, tone: "strong" },
+      { field: "within", name: say`Within noise`, tone: "soft" },
     ],
-    valueAxisTitle: "Asymmetry (%)",
-    ends: { negative: "left larger", positive: "right larger" },
-    band: { field: "noise", name: "Noise" },
+    valueAxisTitle: say`Asymmetry (%)`,
+    ends: { negative: say`left larger`, positive: say`right larger` },
+    band: { field: "noise", name: say`Noise` },
   },
   cautions: [
-    "One test on one day: asymmetry changes with task and day, so test again before you act on it.",
-    "No number here clears an athlete after injury or predicts one; that is for the clinician in charge.",
+    say`One test on one day: asymmetry changes with task and day, so test again before you act on it.`,
+    say`No number here clears an athlete after injury or predicts one; that is for the clinician in charge.`,
   ],
   method: {
-    formula: "100 × (right − left) ÷ larger side",
-    source:
-      "Percentage difference: Bishop et al. 2018, Strength Cond J 40(4). Noise: t interval for the difference of two " +
-      "scores on logarithms, with the scatter of the reduced score from normal order statistics; steadied as in Smyth " +
-      "2004, Stat Appl Genet Mol Biol 3(1).",
+    formula: say`100 × (right − left) ÷ larger side`,
+    source: say`Percentage difference: Bishop et al. 2018, Strength Cond J 40(4). Noise: t interval for the difference of two scores on logarithms, with the scatter of the reduced score from normal order statistics; steadied as in Smyth 2004, Stat Appl Genet Mol Biol 3(1).`,
   },
   example: {
     results: [178, 182, 180].flatMap((value, trial) => [

@@ -6,6 +6,7 @@ import { tooFew } from "../../engine/refusals";
 import { noiseOfAthletes } from "../../engine/reliability/noiseOfAthletes";
 import { trialNoise } from "../../engine/reliability/trialNoise";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
+import { say } from "../../language/say";
 import type { TestResult } from "../../reading/testResult";
 import type { Background } from "../../store/background";
 import type { Answer } from "../analysis";
@@ -26,7 +27,7 @@ export function compute(
   background: Background,
 ): Result<Answer<AsymmetryRow>> {
   const squad = trialsByAthlete(ofLatestDays(results));
-  if (squad.length === 0) return refuse(tooFew("athletes with a result", 1, 0));
+  if (squad.length === 0) return refuse(tooFew(say`athletes with a result`, 1, 0));
   const facts = factsOf(results[0]!, settings, background);
   const choices: AsymmetryChoices = { ...settings, direction: facts.direction, reduction: facts.reduction };
   const group = valueOr(trialNoise(squad.flatMap(bothSides), { confidence }), null);

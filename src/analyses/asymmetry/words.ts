@@ -1,24 +1,25 @@
 import type { AsymmetryVerdict } from "../../engine/asymmetry/judgeAsymmetry";
 import type { TrialNoise } from "../../engine/reliability/trialNoise";
 import { fewestTrials } from "../../engine/trials/reduction";
+import { say } from "../../language/say";
 import type { AsymmetryChoices, AsymmetryRow } from "./asymmetry";
 
-export const left = "Left";
-export const right = "Right";
-export const even = "Even";
+export const left = say`Left`;
+export const right = say`Right`;
+export const even = say`Even`;
 
 export function verdict(code: AsymmetryVerdict, { threshold }: AsymmetryChoices): string {
   switch (code) {
     case "beyondNoiseAndThreshold":
-      return `Beyond noise, above ${threshold} %`;
+      return say`Beyond noise, above ${threshold} %`;
     case "beyondNoise":
-      return `Beyond noise, not above ${threshold} %`;
+      return say`Beyond noise, not above ${threshold} %`;
     case "overThresholdWithinNoise":
-      return `Above ${threshold} %, but could be noise: test again`;
+      return say`Above ${threshold} %, but could be noise: test again`;
     case "withinNoise":
-      return "Within noise";
+      return say`Within noise`;
     case "cannotTell":
-      return "Cannot tell: too few trials to know the noise";
+      return say`Cannot tell: too few trials to know the noise`;
   }
 }
 
@@ -31,8 +32,8 @@ export function sideMissing(
   const needed = fewestTrials(reduction);
   const lacking = [leftScore === null ? "left" : "", rightScore === null ? "right" : ""].filter((side) => side !== "");
   const fewest = Math.min(...lacking.map((side) => trials[side as "left" | "right"].length));
-  const reason = fewest === 0 ? "no trial" : `${needed} trials needed`;
-  return `No answer: ${lacking.join(" and ")} has ${reason}`;
+  const reason = fewest === 0 ? say`no trial` : say`${needed} trials needed`;
+  return say`No answer: ${lacking.join(" and ")} has ${reason}`;
 }
 
 /** Names at most this many athletes in a sentence; the table has them all. */
@@ -46,31 +47,33 @@ export function summary(rows: readonly AsymmetryRow[], settings: AsymmetryChoice
     (row) => row.noise !== null && row.within !== null && Math.abs(row.within) > settings.threshold,
   );
   const sentences = [
-    `${beyond.length} of ${athletes(answered.length)} differ between left and right beyond the noise${
-      beyond.length === 0 ? "" : `, ${large.length} of them by more than ${settings.threshold} %`
+    say`${beyond.length} of ${athletes(answered.length)} differ between left and right beyond the noise${
+      beyond.length === 0 ? "" : say`, ${large.length} of them by more than ${settings.threshold} %`
     }.`,
   ];
   if (large.length > 0) sentences.push(`${listed(large)}.`);
   if (unsure.length > 0) {
-    sentences.push(`${listed(unsure)}: above ${settings.threshold} %, but noise can do that. Test again.`);
+    sentences.push(say`${listed(unsure)}: above ${settings.threshold} %, but noise can do that. Test again.`);
   }
   if (group) {
     const { value, low, high } = group.coefficientOfVariation;
     sentences.push(
-      `Trials of one side scatter by ${value.toFixed(1)} % (CV, 95 % interval ${low.toFixed(1)} to ${high.toFixed(1)}).`,
+      say`Trials of one side scatter by ${value.toFixed(1)} % (CV, 95 % interval ${low.toFixed(1)} to ${high.toFixed(1)}).`,
     );
   }
   return sentences;
 }
 
-const athletes = (count: number): string => (count === 1 ? "1 athlete" : `${count} athletes`);
+const athletes = (count: number): string => (count === 1 ? say`1 athlete` : say`${count} athletes`);
 
 function listed(rows: readonly AsymmetryRow[]): string {
   const named = rows
     .slice(0, namedAtMost)
-    .map((row) => `${row.athlete} (${row.stronger.toLowerCase()} stronger, ${Math.abs(row.asymmetry!).toFixed(1)} %)`);
+    .map(
+      (row) => say`${row.athlete} (${row.stronger.toLowerCase()} stronger, ${Math.abs(row.asymmetry!).toFixed(1)} %)`,
+    );
   const more = rows.length - named.length;
-  return more > 0 ? `${named.join(", ")} and ${more} more` : named.join(", ");
+  return more > 0 ? say`${named.join(", ")} and ${more} more` : named.join(", ");
 }
 
 export function cautions(
@@ -82,35 +85,37 @@ export function cautions(
   const counts = new Set(rows.flatMap((row) => [row.leftTrials, row.rightTrials]).filter((count) => count > 0));
   if (settings.reduction === "best" && counts.size > 1) {
     notes.push(
-      "Not everybody has the same number of trials; more trials give a better best, which the noise limit allows for.",
+      say`Not everybody has the same number of trials; more trials give a better best, which the noise limit allows for.`,
     );
   }
   if (settings.noise === "variability") {
-    notes.push("The CV rule is lenient: with truly equal legs it still calls about one athlete in three asymmetric.");
+    notes.push(
+      say`The CV rule is lenient: with truly equal legs it still calls about one athlete in three asymmetric.`,
+    );
   } else if (settings.noise !== "athlete" && group && group.degreesOfFreedom < 10) {
-    notes.push("The noise rests on few trials and is rough.");
+    notes.push(say`The noise rests on few trials and is rough.`);
   }
   const compared = rows.filter((row) => row.noise !== null).length;
   if (settings.noise !== "variability" && compared >= 10) {
     const expected = Math.round(compared * 0.05);
-    notes.push(`With ${compared} athletes, noise alone is expected to put about ${expected} beyond the limit.`);
+    notes.push(say`With ${compared} athletes, noise alone is expected to put about ${expected} beyond the limit.`);
   }
   return notes;
 }
 
 const reductionWords = {
-  best: "Best trial of each side",
-  mean: "Mean of each side's trials",
-  median: "Middle trial of each side",
-  meanOfBestTwo: "Mean of each side's best two trials",
+  best: say`Best trial of each side`,
+  mean: say`Mean of each side's trials`,
+  median: say`Middle trial of each side`,
+  meanOfBestTwo: say`Mean of each side's best two trials`,
 } as const;
 
 const noiseWords = {
-  steadied: "noise from each athlete's own trials, steadied by the group's, 95 % limit",
-  group: "noise from all athletes' trials pooled, 95 % limit",
-  athlete: "noise from each athlete's own trials, 95 % limit",
-  variability: "noise as the larger CV of the two sides (Exell et al. 2012)",
+  steadied: say`noise from each athlete's own trials, steadied by the group's, 95 % limit`,
+  group: say`noise from all athletes' trials pooled, 95 % limit`,
+  athlete: say`noise from each athlete's own trials, 95 % limit`,
+  variability: say`noise as the larger CV of the two sides (Exell et al. 2012)`,
 } as const;
 
 export const method = ({ reduction, direction, noise, threshold }: AsymmetryChoices): string =>
-  `${reductionWords[reduction]} (${direction} is better), percentage difference of the larger side; ${noiseWords[noise]}; threshold ${threshold} %.`;
+  say`${reductionWords[reduction]} (${direction} is better), percentage difference of the larger side; ${noiseWords[noise]}; threshold ${threshold} %.`;

@@ -2,6 +2,7 @@ import { capacityDifference } from "../../engine/endurance/capacityDifference";
 import { type CapacityScore, capacityScores } from "../../engine/endurance/capacityScores";
 import { tooFew } from "../../engine/refusals";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
+import { say } from "../../language/say";
 import type { TestResult } from "../../reading/testResult";
 import { unitOf } from "../../reading/units";
 import type { Side } from "../../reading/vocabulary";
@@ -16,7 +17,7 @@ type Scores = Readonly<Record<Side, CapacityScore | null>> & { readonly athlete:
 /** One row for each athlete: the best of each side on the latest day, and their difference held against a retest's. */
 export function compute(results: readonly TestResult[], settings: CapacitySettings): Result<Answer<CapacityRow>> {
   const usable = results.filter(({ side, value }) => side !== null && value >= 0);
-  if (usable.length === 0) return refuse(tooFew("results of a left or a right side", 1, 0));
+  if (usable.length === 0) return refuse(tooFew(say`results of a left or a right side`, 1, 0));
   const retest = retestOf(usable, settings);
   const squad = [...groupBy(usable, ({ athlete }) => athlete).values()].map((own) => scoresOf(own, settings));
   const rows = squad.map((scores) => rowOf(scores, retest)).sort(largestFirst);

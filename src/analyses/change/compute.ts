@@ -7,6 +7,7 @@ import { tooFew } from "../../engine/refusals";
 import { mixedModel } from "../../engine/reliability/mixedModel";
 import { smallestWorthwhileChange } from "../../engine/reliability/smallestWorthwhileChange";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
+import { say } from "../../language/say";
 import { dayNumber } from "../../reading/days";
 import type { TestResult } from "../../reading/testResult";
 import type { Background } from "../../store/background";
@@ -42,7 +43,7 @@ export function compute(
 ): Result<Answer<ChangeRow>> {
   const dated = results.filter(({ date }) => date !== null);
   const days = daysOf(dated);
-  if (days.length < 2) return refuse(tooFew("days with results", 2, days.length));
+  if (days.length < 2) return refuse(tooFew(say`days with results`, 2, days.length));
   const facts = factsOf(dated[0]!, settings, background);
   const scoresByDay = days.map((day) =>
     athleteScores(
@@ -52,7 +53,7 @@ export function compute(
     ),
   );
   const pairs = pairsOf(scoresByDay, settings);
-  if (pairs.length === 0) return refuse(tooFew("athletes with scores on two days", 1, 0));
+  if (pairs.length === 0) return refuse(tooFew(say`athletes with scores on two days`, 1, 0));
   const noise = noiseOf(scoresByDay, days, pairs, facts, settings);
   const rows = pairs.map((pair) => rowOf(pair, noise, facts, settings)).sort(largestFirst);
   const group = groupChange(
@@ -68,7 +69,7 @@ export function compute(
     cautions: [...words.cautions(rows, noise), ...(assumed === null ? [] : [assumed])],
     method: words.method(settings, facts, noise),
     ...(compared.length < results.length
-      ? { used: { ...countOf(compared), what: `of ${results.length} results, those of the days compared` } }
+      ? { used: { ...countOf(compared), what: say`of ${results.length} results, those of the days compared` } }
       : {}),
     leftOut: [],
   });
@@ -189,7 +190,7 @@ function rowOf({ earlier, later }: Pair, noise: ChangeNoise, facts: TestFacts, s
     better: judged === null ? null : 100 * judged.chances.better,
     worse: judged === null ? null : 100 * judged.chances.worse,
     verdict: judged === null ? words.noVerdict : words.verdict(changeVerdicts[judged.verdict]),
-    days: `${earlier.date} to ${later.date}`,
+    days: say`${earlier.date} to ${later.date}`,
     clear: isBeyond ? inPercent : null,
     within: isBeyond ? null : inPercent,
     noise: judged === null || inPercent === null ? null : (100 * judged.minimalDetectableChange) / before,

@@ -4,6 +4,7 @@ import { tooFew } from "../../engine/refusals";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
 import { squadRanks } from "../../engine/standing/squadRanks";
 import type { Direction } from "../../engine/trials/reduction";
+import { say } from "../../language/say";
 import type { TestResult } from "../../reading/testResult";
 import { type Background, memberCalled } from "../../store/background";
 import type { Answer, CellRemark, Occasion } from "../analysis";
@@ -39,7 +40,7 @@ export function compute(
     return [];
   });
   if (runs.length === 0)
-    return refuse(tooFew("results that can be of this protocol", 1, 0), ...words.firstReason(leftOut));
+    return refuse(tooFew(say`results that can be of this protocol`, 1, 0), ...words.firstReason(leftOut));
   const better = protocol.better ?? factsOf(runs[0]!.result, asSetUp, background).direction;
   const bests = [...groupBy(runs, ({ result }) => result.athlete).values()].map((own) => best(own, better));
   const scores = bests.map(({ result }) => result.value);

@@ -9,6 +9,7 @@ import { twoMinuteShuttleRun } from "../../engine/endurance/twoMinuteShuttleRun"
 import { missing } from "../../engine/refusals";
 import { ok, type Refusal, type Result, refuse } from "../../engine/result";
 import type { Direction } from "../../engine/trials/reduction";
+import { say } from "../../language/say";
 
 export type ProtocolName =
   | "unnamed"
@@ -59,39 +60,39 @@ const secondsPerMinute = 60;
 /** The protocols a coach can name. Equations and sources stand with each method in engine/endurance. */
 export const protocols: Readonly<Record<ProtocolName, Protocol>> = {
   unnamed: {
-    label: "Not said: the result by itself",
+    label: say`Not said: the result by itself`,
     unit: "any",
     better: null,
     setsIntervals: false,
     read: () => ok({ speed: null, uptake: null }),
   },
   recovery1: {
-    label: "Intermittent recovery shuttles, level 1: metres",
+    label: say`Intermittent recovery shuttles, level 1: metres`,
     unit: "m",
     better: "higher",
     setsIntervals: false,
     read: (metres) => estimateOnly(intermittentRecoveryTest(metres, { level: 1 })),
   },
   recovery2: {
-    label: "Intermittent recovery shuttles, level 2: metres",
+    label: say`Intermittent recovery shuttles, level 2: metres`,
     unit: "m",
     better: "higher",
     setsIntervals: false,
     read: (metres) => estimateOnly(intermittentRecoveryTest(metres, { level: 2 })),
   },
   fitness3015: {
-    label: "30-15 intermittent fitness test: final speed",
+    label: say`30-15 intermittent fitness test: final speed`,
     unit: "km/h",
     better: "higher",
     setsIntervals: true,
     read: (speed, { sex, age, bodyMass }) => {
-      const lacking = [...(age === null ? ["birth year"] : []), ...(bodyMass === null ? ["body mass"] : [])];
+      const lacking = [...(age === null ? [say`birth year`] : []), ...(bodyMass === null ? [say`body mass`] : [])];
       const runner = { sex, age: age ?? adultAge, bodyMass: bodyMass ?? anyBodyMass };
       return withSpeed(speed, intermittentFitnessTest(speed, runner), lacking);
     },
   },
   shuttleStage: {
-    label: "20 m shuttle run, one-minute stages: last half-stage completed",
+    label: say`20 m shuttle run, one-minute stages: last half-stage completed`,
     unit: null,
     better: "higher",
     setsIntervals: false,
@@ -99,35 +100,35 @@ export const protocols: Readonly<Record<ProtocolName, Protocol>> = {
       if (stage % 0.5 !== 0) return refuse(noHalfStage(stage));
       const speed = shuttleSpeed(Math.floor(stage), { firstStageSpeed });
       if (!speed.ok) return speed;
-      if (age === null) return ok({ speed: speed.value, uptake: refuse(missing("birth year")) });
+      if (age === null) return ok({ speed: speed.value, uptake: refuse(missing(say`birth year`)) });
       const uptake = age < adultAge ? shuttleRun(speed.value, { age }) : shuttleRunOfAdults(stage, { sex });
       return ok({ speed: speed.value, uptake });
     },
   },
   shuttleSpeed: {
-    label: "20 m shuttle run, one-minute stages: final speed",
+    label: say`20 m shuttle run, one-minute stages: final speed`,
     unit: "km/h",
     better: "higher",
     setsIntervals: false,
     read: (speed, { age }) =>
-      withSpeed(speed, shuttleRun(speed, { age: age ?? adultAge }), age === null ? ["birth year"] : []),
+      withSpeed(speed, shuttleRun(speed, { age: age ?? adultAge }), age === null ? [say`birth year`] : []),
   },
   twoMinuteShuttle: {
-    label: "20 m shuttle run, two-minute stages: final speed",
+    label: say`20 m shuttle run, two-minute stages: final speed`,
     unit: "km/h",
     better: "higher",
     setsIntervals: false,
     read: (speed) => withSpeed(speed, twoMinuteShuttleRun(speed), []),
   },
   timedRun: {
-    label: "All-out run for set minutes: metres",
+    label: say`All-out run for set minutes: metres`,
     unit: "m",
     better: "higher",
     setsIntervals: true,
     read: (metres, { runMinutes }) => speedOnly(metres, runMinutes * secondsPerMinute),
   },
   timeTrial: {
-    label: "All-out run over a set distance: time",
+    label: say`All-out run over a set distance: time`,
     unit: "s",
     better: "lower",
     setsIntervals: true,
@@ -143,7 +144,7 @@ const estimateOnly = (uptake: Result<OxygenUptake>): Result<Endurance> =>
  * tell whether the speed is one of the test at all: where it is none, the whole result is refused).
  */
 function withSpeed(speed: number, uptake: Result<OxygenUptake>, lacking: readonly string[]): Result<Endurance> {
-  const ofSpeed = uptake.ok ? [] : uptake.reasons.filter(({ facts }) => facts.what === "final speed in km/h");
+  const ofSpeed = uptake.ok ? [] : uptake.reasons.filter(({ facts }) => facts.what === say`final speed in km/h`);
   if (ofSpeed.length > 0) return refuse(...ofSpeed);
   return ok({ speed, uptake: lacking.length > 0 ? refuse(...lacking.map(missing)) : uptake });
 }
@@ -155,6 +156,6 @@ function speedOnly(metres: number, seconds: number): Result<Endurance> {
 
 const noHalfStage = (stage: number): Refusal => ({
   code: "noHalfStage",
-  message: `${stage} is no whole or half stage: stage 9 and the fifth shuttle is not 9.5. Give the last half-stage completed.`,
+  message: say`${stage} is no whole or half stage: stage 9 and the fifth shuttle is not 9.5. Give the last half-stage completed.`,
   facts: { stage },
 });

@@ -4,6 +4,7 @@ import { missing } from "../../engine/refusals";
 import { ok, type Refusal, type Result, refuse, valueOr } from "../../engine/result";
 import { squadRanks } from "../../engine/standing/squadRanks";
 import type { Direction } from "../../engine/trials/reduction";
+import { say } from "../../language/say";
 import type { TestResult } from "../../reading/testResult";
 import type { Background } from "../../store/background";
 import type { Answer } from "../analysis";
@@ -71,8 +72,7 @@ export function compute(
 
 const noJump: Refusal = {
   code: "noJump",
-  message:
-    "There is no vertical jump with a height or a flight time. Name the tests after the jump, or say what other jumps are.",
+  message: say`There is no vertical jump with a height or a flight time. Name the tests after the jump, or say what other jumps are.`,
   facts: {},
 };
 
@@ -97,7 +97,7 @@ function bestOfEach(own: readonly JumpAttempt[]): BestJumps {
 }
 
 function powerOf({ height }: JumpAttempt, { mass, stature }: Body, { equation }: JumpsSettings): Result<JumpPower> {
-  if (mass === null) return refuse(missing("body mass"));
+  if (mass === null) return refuse(missing(say`body mass`));
   return jumpPower(height, mass, { equation, statureCentimetres: stature });
 }
 

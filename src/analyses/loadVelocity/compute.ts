@@ -1,6 +1,7 @@
 import { tooFew } from "../../engine/refusals";
 import { ok, type Result, refuse } from "../../engine/result";
 import { loadVelocityProfile } from "../../engine/strength/loadVelocityProfile";
+import { say } from "../../language/say";
 import type { MeasureKey } from "../../reading/measures";
 import type { TestResult } from "../../reading/testResult";
 import type { Answer, CellRemark } from "../analysis";
@@ -27,7 +28,7 @@ export function compute(
     leftOut.push({ cell: firstCell(attempt), why: words.halfALift(attempt) });
     return [];
   });
-  if (lifts.length === 0) return refuse(tooFew("sets with a load and a bar velocity", 1, 0));
+  if (lifts.length === 0) return refuse(tooFew(say`sets with a load and a bar velocity`, 1, 0));
   const latest = [...groupBy(lifts, ({ attempt }) => words.rowName(attempt)).values()].map((own) =>
     ofLatestDay(own.map((lift) => ({ ...lift, date: lift.attempt.date }))),
   );

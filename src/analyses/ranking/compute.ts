@@ -4,6 +4,7 @@ import { compositeScores } from "../../engine/standing/compositeScores";
 import { squadRanks } from "../../engine/standing/squadRanks";
 import { tScores } from "../../engine/standing/tScores";
 import { zScores } from "../../engine/standing/zScores";
+import { say } from "../../language/say";
 import type { TestResult } from "../../reading/testResult";
 import { type Background, weightFor } from "../../store/background";
 import type { Answer, MoreColumn } from "../analysis";
@@ -22,7 +23,7 @@ export function compute(
   const athletes = [...byAthlete.keys()];
   const roles = [...byAthlete.values()].map((own) => own.find(({ group }) => group !== null)?.group ?? null);
   const qualities = qualitiesOf(results, athletes, settings, background);
-  if (qualities.qualities.length === 0) return refuse(tooFew("tests with three comparable scores", 1, 0));
+  if (qualities.qualities.length === 0) return refuse(tooFew(say`tests with three comparable scores`, 1, 0));
 
   const weight = (quality: string, role: string | null): number =>
     settings.weighting === "alike" ? 1 : weightFor(background, quality, role);
@@ -109,7 +110,7 @@ function columnsOf({ qualities }: Qualities, order: readonly number[]): MoreColu
     return {
       key: `quality ${quality.toLowerCase()}`,
       heading: `${quality} (T)`,
-      meaning: `T score of ${tests.map(({ test }) => test || quality).join(", ")}: 50 is the middle of these athletes, 10 a standard deviation, plus is better.`,
+      meaning: say`T score of ${tests.map(({ test }) => test || quality).join(", ")}: 50 is the middle of these athletes, 10 a standard deviation, plus is better.`,
       format: "0",
       values: order.map((athlete) => t[athlete] ?? null),
     };

@@ -1,5 +1,6 @@
 import { zScores } from "../../engine/standing/zScores";
 import type { Direction } from "../../engine/trials/reduction";
+import { inSentence, say } from "../../language/say";
 import { seriesName } from "../../reading/measures";
 import type { TestResult } from "../../reading/testResult";
 import type { Background } from "../../store/background";
@@ -47,13 +48,13 @@ export function qualitiesOf(
       unused.push({ test, why });
       return [];
     };
-    if (!isRepeat(own[0]!)) return leaveOut("it needs a formula before athletes can be compared");
-    if (isSetUp && facts.quality === null) return leaveOut("the battery names no quality for it");
+    if (!isRepeat(own[0]!)) return leaveOut(say`it needs a formula before athletes can be compared`);
+    if (isSetUp && facts.quality === null) return leaveOut(say`the battery names no quality for it`);
     const byAthlete = new Map(athleteScores(own, facts, settings).map(({ athlete, score }) => [athlete, score]));
     const scores = athletes.map((athlete) => byAthlete.get(athlete) ?? null);
     const comparable = zScores(scores, facts);
     if (!comparable.ok) return leaveOut(asReason(comparable.reasons[0]!.message));
-    return [{ test, quality: (facts.quality ?? own[0]!.test) || "All results", direction: facts.direction, scores }];
+    return [{ test, quality: (facts.quality ?? own[0]!.test) || say`All results`, direction: facts.direction, scores }];
   });
   const byQuality = groupBy(ranked, ({ quality }) => quality.trim().toLowerCase());
   return {
@@ -79,6 +80,6 @@ export function missingOf({ qualities }: Qualities, athlete: number): string[] {
 }
 
 /** A sentence as it stands behind a colon. */
-const asReason = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1).replace(/\.$/, "");
+const asReason = (sentence: string): string => inSentence(sentence).replace(/\.$/, "");
 
 const valueAt = (scores: readonly (number | null)[], index: number): number | null => scores[index] ?? null;

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { say } from "../../language/say";
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { dayCounted, sidesAs } from "../athleteScores";
@@ -7,33 +8,31 @@ import { about } from "./about";
 import { compute } from "./compute";
 
 const settings = z.object({
-  reduction: scoredBy("Score of each test", "How an athlete's trials of a test become one score."),
+  reduction: scoredBy(say`Score of each test`, say`How an athlete's trials of a test become one score.`),
   direction: betterIs(),
   sides: sidesAs(),
   day: dayCounted(),
   weighting: choice(
-    "Weights",
-    "How much each quality counts. The weights of your table of weights are your judgement of what a role asks for; nothing " +
-      "proves them.",
-    { asSetUp: "As set up for the athlete's role", alike: "All qualities alike" },
+    say`Weights`,
+    say`How much each quality counts. The weights of your table of weights are your judgement of what a role asks for; nothing proves them.`,
+    { asSetUp: say`As set up for the athlete's role`, alike: say`All qualities alike` },
   ),
 });
 
 const gives = z.object({
-  athlete: text("Athlete", "Name as it stands in your sheet."),
-  group: text("Role", "Role or group, from your sheet or from the squad."),
-  rank: place("Rank", "1 for the best overall among all athletes. Equal ones share a rank."),
-  rankInRole: place("Rank in role", "1 for the best overall among the athletes of the same role."),
+  athlete: text(say`Athlete`, say`Name as it stands in your sheet.`),
+  group: text(say`Role`, say`Role or group, from your sheet or from the squad.`),
+  rank: place(say`Rank`, say`1 for the best overall among all athletes. Equal ones share a rank.`),
+  rankInRole: place(say`Rank in role`, say`1 for the best overall among the athletes of the same role.`),
   overall: place(
-    "Overall (T)",
-    "Weighted mean of the qualities, as a T score: 50 is the middle of these athletes, 10 a standard deviation. Empty where " +
-      "less than 70 % of the weight was tested.",
+    say`Overall (T)`,
+    say`Weighted mean of the qualities, as a T score: 50 is the middle of these athletes, 10 a standard deviation. Empty where less than 70 % of the weight was tested.`,
   ),
-  tested: percent("Tested", "Share of the qualities' weight on which the athlete was tested."),
-  missing: text("Not tested", "Qualities, or tests of them, without a result. Nothing is put in their place."),
+  tested: percent(say`Tested`, say`Share of the qualities' weight on which the athlete was tested.`),
+  missing: text(say`Not tested`, say`Qualities, or tests of them, without a result. Nothing is put in their place.`),
   fromMiddle: indexForChart(
-    "From the middle",
-    "The overall score in standard deviations from the middle. For the chart.",
+    say`From the middle`,
+    say`The overall score in standard deviations from the middle. For the chart.`,
   ),
 });
 
@@ -49,16 +48,14 @@ const heptathlon = [
   [13.51, 1.74, 14.76],
 ] as const;
 const events = [
-  { test: "100 m hurdles", unit: "s" },
-  { test: "High jump", unit: "m" },
-  { test: "Shot put", unit: "m" },
+  { test: say`100 m hurdles`, unit: "s" },
+  { test: say`High jump`, unit: "m" },
+  { test: say`Shot put`, unit: "m" },
 ] as const;
 
 export const ranking = defineAnalysis({
   ...about,
-  select:
-    "Select the results of several tests with their headings. The battery says which quality a test stands for; without " +
-    "it each test counts as a quality of its own.",
+  select: say`Select the results of several tests with their headings. The battery says which quality a test stands for; without it each test counts as a quality of its own.`,
   tests: "all",
   takes: "measuredAndDerived",
   needs: [
@@ -71,21 +68,19 @@ export const ranking = defineAnalysis({
   compute,
   chart: {
     kind: "bar",
-    title: "Overall, in standard deviations from the middle",
+    title: say`Overall, in standard deviations from the middle`,
     categories: "athlete",
-    series: [{ field: "fromMiddle", name: "Overall", tone: "strong" }],
+    series: [{ field: "fromMiddle", name: say`Overall`, tone: "strong" }],
     valueAxisTitle: "z",
-    ends: { negative: "below the middle", positive: "above the middle" },
+    ends: { negative: say`below the middle`, positive: say`above the middle` },
   },
   cautions: [
-    "Neighbours in a ranking are often no more than noise apart: look at the single tests before you say one is better.",
-    "Weights are an opinion. A ranking is a start for a talk, not a selection; keep lists with young athletes' names to yourself.",
+    say`Neighbours in a ranking are often no more than noise apart: look at the single tests before you say one is better.`,
+    say`Weights are an opinion. A ranking is a start for a talk, not a selection; keep lists with young athletes' names to yourself.`,
   ],
   method: {
-    formula: "overall = Σ weight × mean z of the quality's tests ÷ Σ weight, over what was tested",
-    source:
-      "Mean of z scores: total score of athleticism, Turner et al. 2019, Strength Cond J 41(6):91-101. 70 % of the weight " +
-      "as the least for a rank: common practice, no source.",
+    formula: say`overall = Σ weight × mean z of the quality's tests ÷ Σ weight, over what was tested`,
+    source: say`Mean of z scores: total score of athleticism, Turner et al. 2019, Strength Cond J 41(6):91-101. 70 % of the weight as the least for a rank: common practice, no source.`,
   },
   example: {
     // Mean of the z scores and its T score by R 4.2.2, scale().

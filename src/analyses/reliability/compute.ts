@@ -8,6 +8,7 @@ import { mixedModel } from "../../engine/reliability/mixedModel";
 import type { RepeatedResults } from "../../engine/reliability/repeatedResults";
 import { smallestWorthwhileChange } from "../../engine/reliability/smallestWorthwhileChange";
 import { ok, type Result, refuse, valueOr } from "../../engine/result";
+import { say } from "../../language/say";
 import { seriesName } from "../../reading/measures";
 import type { TestResult } from "../../reading/testResult";
 import type { Background } from "../../store/background";
@@ -30,7 +31,7 @@ export function compute(
   const tests = groupBy(results.filter(areRepeats(results)), ({ test, measure, side }) =>
     sideName(seriesName(test, measure), side),
   );
-  if (tests.size === 0) return refuse(tooFew("repeated results", 1, 0));
+  if (tests.size === 0) return refuse(tooFew(say`repeated results`, 1, 0));
   const unitOf = unitWhereMixed(results);
   const rows = [...tests].map(([test, own]) => {
     const { direction, reduction } = factsOf(own[0]!, settings, background);

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { say } from "../../language/say";
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { betterIs, choice, count, derived, index, percent, scoredBy, text, textWhereSaid } from "../fields";
@@ -8,50 +9,52 @@ import { compute } from "./compute";
 
 const settings = z.object({
   compare: choice(
-    "Repeats are",
-    "Trials of one session tell how a test scatters on the day. Only sessions on different days tell whether a retest " +
-      "shows a change. Where your sheet has no dates, each result column counts as one session.",
+    say`Repeats are`,
+    say`Trials of one session tell how a test scatters on the day. Only sessions on different days tell whether a retest shows a change. Where your sheet has no dates, each result column counts as one session.`,
     {
-      trials: "Trials of one session",
-      sessions: "Sessions on different days",
+      trials: say`Trials of one session`,
+      sessions: say`Sessions on different days`,
     },
   ),
-  reduction: scoredBy("Score of a session", "How the trials of one session become one score. Not used between trials."),
+  reduction: scoredBy(
+    say`Score of a session`,
+    say`How the trials of one session become one score. Not used between trials.`,
+  ),
   direction: betterIs(),
 });
 
 const gives = z.object({
-  test: text("Test", "The test, and the side where there are two."),
-  unit: textWhereSaid("Unit", "Unit of this row's results, where the tests have different ones."),
-  athletes: count("Athletes", "How many athletes have at least two results."),
-  repeats: count("Repeats", "How many trials or sessions were compared."),
-  mean: derived("Mean", "Mean of all results."),
+  test: text(say`Test`, say`The test, and the side where there are two.`),
+  unit: textWhereSaid(say`Unit`, say`Unit of this row's results, where the tests have different ones.`),
+  athletes: count(say`Athletes`, say`How many athletes have at least two results.`),
+  repeats: count(say`Repeats`, say`How many trials or sessions were compared.`),
+  mean: derived(say`Mean`, say`Mean of all results.`),
   shift: derived(
-    "Shift",
-    "Mean change from the first to the last repeat: learning, warming up or tiring, if beyond chance.",
+    say`Shift`,
+    say`Mean change from the first to the last repeat: learning, warming up or tiring, if beyond chance.`,
   ),
   error: derived(
-    "Typical error",
-    "How much one athlete's result varies from repeat to repeat, with any shared shift removed.",
+    say`Typical error`,
+    say`How much one athlete's result varies from repeat to repeat, with any shared shift removed.`,
   ),
-  errorLow: derived("TE low", "Lower 95 % limit of the typical error."),
-  errorHigh: derived("TE high", "Upper 95 % limit of the typical error."),
-  variation: percent("CV", "The typical error in percent, from logarithms."),
+  errorLow: derived(say`TE low`, say`Lower 95 % limit of the typical error.`),
+  errorHigh: derived(say`TE high`, say`Upper 95 % limit of the typical error.`),
+  variation: percent(say`CV`, say`The typical error in percent, from logarithms.`),
   correlation: index(
     "ICC(3,1)",
-    "Share of the differences that lies between athletes: 1 is none within. Falls in a squad of like athletes.",
+    say`Share of the differences that lies between athletes: 1 is none within. Falls in a squad of like athletes.`,
   ),
-  correlationLow: index("ICC low", "Lower 95 % limit of the intraclass correlation."),
-  correlationHigh: index("ICC high", "Upper 95 % limit of the intraclass correlation."),
+  correlationLow: index(say`ICC low`, say`Lower 95 % limit of the intraclass correlation.`),
+  correlationHigh: index(say`ICC high`, say`Upper 95 % limit of the intraclass correlation.`),
   worthwhile: derived(
-    "Small change",
-    "A fifth of the true spread between athletes: the smallest change usually held worthwhile.",
+    say`Small change`,
+    say`A fifth of the true spread between athletes: the smallest change usually held worthwhile.`,
   ),
   detectable: derived(
-    "Detectable change",
-    "A change between two sessions beyond this is more than noise, 95 times in 100. Between sessions only.",
+    say`Detectable change`,
+    say`A change between two sessions beyond this is more than noise, 95 times in 100. Between sessions only.`,
   ),
-  verdict: text("Verdict", "What the test can and cannot show."),
+  verdict: text(say`Verdict`, say`What the test can and cannot show.`),
 });
 
 export type ReliabilitySettings = z.output<typeof settings>;
@@ -61,9 +64,7 @@ export type ReliabilityRow = z.output<typeof gives>;
 
 export const reliability = defineAnalysis({
   ...about,
-  select:
-    "Select repeated results with their headings: a row per athlete with a column for each trial or session, or a row " +
-    "per attempt with columns for athlete and date.",
+  select: say`Select repeated results with their headings: a row per athlete with a column for each trial or session, or a row per attempt with columns for athlete and date.`,
   tests: "all",
   takes: "measuredAndDerived",
   needs: [
@@ -76,20 +77,18 @@ export const reliability = defineAnalysis({
   compute,
   chart: {
     kind: "bar",
-    title: "Variation from repeat to repeat",
+    title: say`Variation from repeat to repeat`,
     categories: "test",
-    series: [{ field: "variation", name: "CV", tone: "strong" }],
-    valueAxisTitle: "CV (%)",
+    series: [{ field: "variation", name: say`CV`, tone: "strong" }],
+    valueAxisTitle: say`CV (%)`,
   },
   cautions: [
-    "The numbers hold for athletes, testers and equipment like these.",
-    "5 and 10 % as limits for a CV are custom without a statistical reason; hold the error against the change you look for.",
+    say`The numbers hold for athletes, testers and equipment like these.`,
+    say`5 and 10 % as limits for a CV are custom without a statistical reason; hold the error against the change you look for.`,
   ],
   method: {
-    formula: "typical error = square root of the variance within athletes, shared shift removed",
-    source:
-      "Typical error: Hopkins 2000, Sports Med 30:1-15, from all results by restricted maximum likelihood. ICC: Shrout & " +
-      "Fleiss 1979, Psychol Bull 86:420-428, complete athletes only.",
+    formula: say`typical error = square root of the variance within athletes, shared shift removed`,
+    source: say`Typical error: Hopkins 2000, Sports Med 30:1-15, from all results by restricted maximum likelihood. ICC: Shrout & Fleiss 1979, Psychol Bull 86:420-428, complete athletes only.`,
   },
   example: {
     // Shrout & Fleiss 1979, table 2: six targets, four judges; ICC(3,1) is printed as .71.

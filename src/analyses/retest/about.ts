@@ -1,9 +1,10 @@
+import { say } from "../../language/say";
 import type { About } from "../analysis";
 
 export const about = {
   id: "retest",
-  title: "Look again",
-  sheet: "Look again",
-  question: "Which results should be looked at or tested again?",
+  title: say`Look again`,
+  sheet: say`Look again`,
+  question: say`Which results should be looked at or tested again?`,
   part: "test",
 } as const satisfies About;

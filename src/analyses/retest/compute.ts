@@ -1,5 +1,6 @@
 import { tooFew } from "../../engine/refusals";
 import { ok, type Result, refuse } from "../../engine/result";
+import { say } from "../../language/say";
 import { seriesName } from "../../reading/measures";
 import type { TestResult } from "../../reading/testResult";
 import { type Background, memberCalled } from "../../store/background";
@@ -23,7 +24,7 @@ export function compute(
   occasion?: Occasion,
 ): Result<Answer<RetestRow>> {
   const remarks = occasion?.remarks ?? [];
-  if (results.length === 0 && remarks.length === 0) return refuse(tooFew("results", 1, 0));
+  if (results.length === 0 && remarks.length === 0) return refuse(tooFew(say`results`, 1, 0));
   const series = [...groupBy(results, ({ test, measure }) => seriesName(test, measure)).values()];
   const isRepeat = areRepeats(results);
   const findings = [

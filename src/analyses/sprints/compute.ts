@@ -3,6 +3,7 @@ import { ok, type Result, refuse, valueOr } from "../../engine/result";
 import { forceVelocityProfile } from "../../engine/sprints/forceVelocityProfile";
 import { momentum } from "../../engine/sprints/momentum";
 import type { SprintModel } from "../../engine/sprints/sprintModel";
+import { say } from "../../language/say";
 import type { TestResult } from "../../reading/testResult";
 import type { Side } from "../../reading/vocabulary";
 import type { Background } from "../../store/background";
@@ -29,7 +30,7 @@ export function compute(
   background: Background,
 ): Result<Answer<SprintsRow>> {
   const { attempts, runs, leftOut } = sprintRuns(results, settings.timing);
-  if (runs.length === 0) return refuse(tooFew("sprints with rising split times", 1, 0));
+  if (runs.length === 0) return refuse(tooFew(say`sprints with rising split times`, 1, 0));
   const { turns, leftOut: turnsLeftOut } = turnsOf(results);
   const bodyOf = bodiesOf(results, background);
   const runsOf = groupBy(runs, ({ attempt }) => attempt.athlete);
@@ -144,8 +145,8 @@ function mostOf(gaps: readonly Gap[]): { readonly lost: Gap | null; readonly won
 
 const speedColumn = ({ from, to, times }: Section): MoreColumn => ({
   key: `speed${from}to${to}`,
-  heading: `${from} to ${to} m (m/s)`,
-  meaning: `Mean speed from ${from} to ${to} m.`,
+  heading: say`${from} to ${to} m (m/s)`,
+  meaning: say`Mean speed from ${from} to ${to} m.`,
   format: "0.00",
   values: times.map((time) => (time === null ? null : (to - from) / time)),
 });

@@ -2,6 +2,7 @@ import { median } from "../../engine/moments";
 import type { Refusal, Result } from "../../engine/result";
 import type { ChangeOfDirectionDeficit } from "../../engine/sprints/changeOfDirectionDeficit";
 import type { SprintModel } from "../../engine/sprints/sprintModel";
+import { say } from "../../language/say";
 import type { Side } from "../../reading/vocabulary";
 import type { TurnOfSide } from "./compute";
 import type { Gap } from "./sections";
@@ -11,18 +12,19 @@ import type { Straight } from "./turns";
 
 export const reasons = (refusals: readonly Refusal[]): string => refusals.map(({ message }) => message).join(" ");
 
-export const turnWithoutSide = "A 505 without a side: say left or right.";
-export const turnIsNoTime = (unit: string | null): string => `A 505 is wanted in s; “${unit}” is another kind of unit.`;
+export const turnWithoutSide = say`A 505 without a side: say left or right.`;
+export const turnIsNoTime = (unit: string | null): string =>
+  say`A 505 is wanted in s; “${unit}” is another kind of unit.`;
 
 export const gap = (found: Gap | null): string =>
   found === null ? "" : `${section(found)}: ${Math.abs(found.seconds).toFixed(2)} s`;
 
-const section = ({ from, to }: Pick<Gap, "from" | "to">): string => `${from} to ${to} m`;
+const section = ({ from, to }: Pick<Gap, "from" | "to">): string => say`${from} to ${to} m`;
 
 /** What is to be said of a deficit, or why there is none. */
 export function deficit(found: Result<ChangeOfDirectionDeficit> | null, straight: Straight): string {
   if (found === null) {
-    return straight === "first 10 m" ? "no 10 m time of the same day" : "no 10 and 20 m times of the same day";
+    return straight === "first 10 m" ? say`no 10 m time of the same day` : say`no 10 and 20 m times of the same day`;
   }
   return found.ok ? found.value.cautions.map(({ message }) => message).join(" ") : reasons(found.reasons);
 }
@@ -35,10 +37,10 @@ export function verdict(found: {
   const { model, best, turned } = found;
   const remarks = [...new Set([turned.left.remark, turned.right.remark].filter((remark) => remark !== ""))];
   return [
-    best === null ? "No run with rising split times." : "",
-    model?.ok === false ? `No curve: ${reasons(model.reasons)}` : "",
+    best === null ? say`No run with rising split times.` : "",
+    model?.ok === false ? say`No curve: ${reasons(model.reasons)}` : "",
     model?.ok ? ofCurve(model.value, best) : "",
-    best && best.cautions.length > 0 ? "A section is too fast to be true: check the gate times." : "",
+    best && best.cautions.length > 0 ? say`A section is too fast to be true: check the gate times.` : "",
     remarks.length > 0 ? `505: ${remarks.join("; ")}${/[.]$/.test(remarks.at(-1)!) ? "" : "."}` : "",
   ]
     .filter((sentence) => sentence !== "")
@@ -47,7 +49,7 @@ export function verdict(found: {
 
 const ofCurve = ({ cautions }: SprintModel, best: SprintRun | null): string =>
   cautions.some(({ code }) => code === "extrapolated")
-    ? `Maximal speed is extrapolated: the run ends at ${best?.splits.at(-1)?.distance} m.`
+    ? say`Maximal speed is extrapolated: the run ends at ${best?.splits.at(-1)?.distance} m.`
     : "";
 
 export function summary(rows: readonly SprintsRow[], losses: readonly (Gap | null)[]): string[] {
@@ -57,17 +59,18 @@ export function summary(rows: readonly SprintsRow[], losses: readonly (Gap | nul
   const fastest = runners.find(({ time }) => time === times[0])!;
   const sentences = [
     runners.length === 1
-      ? `Over ${longest} m: ${fastest.athlete}, ${times[0]!.toFixed(2)} s.`
-      : `Over ${longest} m the fastest is ${fastest.athlete}, ${times[0]!.toFixed(2)} s; the middle of ${runners.length} athletes is ${median(times).toFixed(2)} s.`,
+      ? say`Over ${longest} m: ${fastest.athlete}, ${times[0]!.toFixed(2)} s.`
+      : say`Over ${longest} m the fastest is ${fastest.athlete}, ${times[0]!.toFixed(2)} s; the middle of ${runners.length} athletes is ${median(times).toFixed(2)} s.`,
   ];
-  const lost = lossesBySection(losses).map(([where, count]) => `from ${where} by ${count}`);
-  if (lost.length > 0) sentences.push(`Of ${rows.length}, most time on the squad's middle is lost ${lost.join(", ")}.`);
+  const lost = lossesBySection(losses).map(([where, count]) => say`from ${where} by ${count}`);
+  if (lost.length > 0)
+    sentences.push(say`Of ${rows.length}, most time on the squad's middle is lost ${lost.join(", ")}.`);
   const deficits = rows
     .flatMap(({ deficitLeft, deficitRight }) => [deficitLeft, deficitRight])
     .filter((d) => d !== null);
   if (deficits.length > 0) {
     sentences.push(
-      `A 505 takes ${Math.min(...deficits).toFixed(2)} to ${Math.max(...deficits).toFixed(2)} s longer than the straight 10 m.`,
+      say`A 505 takes ${Math.min(...deficits).toFixed(2)} to ${Math.max(...deficits).toFixed(2)} s longer than the straight 10 m.`,
     );
   }
   return sentences;
@@ -93,23 +96,23 @@ export function cautions(
   const notes: string[] = [];
   if (timing === "stopwatch") {
     notes.push(
-      "Stopwatch: 0.24 s were added to every time, true to about 0.1 s, which is more than most differences here.",
+      say`Stopwatch: 0.24 s were added to every time, true to about 0.1 s, which is more than most differences here.`,
     );
   }
   const curves = rows.filter(({ maximal }) => maximal !== null);
   if (bests.some((best) => best !== null && best.splits.length < fewGates && best.splits.length >= fewestGates)) {
-    notes.push(`With fewer than ${fewGates} gates the limits of the maximal speed are rough.`);
+    notes.push(say`With fewer than ${fewGates} gates the limits of the maximal speed are rough.`);
   }
   const forceless = curves.filter(({ force }) => force === null).length;
   if (forceless > 0) {
     notes.push(
-      `Force and power need body mass and stature: missing, or not usable, for ${forceless} of ${curves.length}.`,
+      say`Force and power need body mass and stature: missing, or not usable, for ${forceless} of ${curves.length}.`,
     );
   }
   const lengths = new Set(bests.flatMap((best) => best?.splits.at(-1)?.distance ?? []));
-  if (lengths.size > 1) notes.push("Not all ran the same distance: times are comparable only where it is the same.");
+  if (lengths.size > 1) notes.push(say`Not all ran the same distance: times are comparable only where it is the same.`);
   return notes;
 }
 
 export const method = ({ timing, straight }: SprintsSettings): string =>
-  `Longest run of each athlete's latest day, of several the fastest; ${timing === "gates" ? "times as read" : "0.24 s added to stopwatch times"}; gaps to the squad's median section times; curve by least squares of distance on time, in still air of 20 °C; fastest 505 of a side less the ${straight === "first 10 m" ? "first 10 m" : "stretch from 10 to 20 m"} of the same day.`;
+  say`Longest run of each athlete's latest day, of several the fastest; ${timing === "gates" ? say`times as read` : say`0.24 s added to stopwatch times`}; gaps to the squad's median section times; curve by least squares of distance on time, in still air of 20 °C; fastest 505 of a side less the ${straight === "first 10 m" ? "first 10 m" : say`stretch from 10 to 20 m`} of the same day.`;

@@ -10,6 +10,7 @@ import { percentileShown } from "../../engine/standing/percentileShown";
 import { squadRanks } from "../../engine/standing/squadRanks";
 import { tScores } from "../../engine/standing/tScores";
 import { zScores } from "../../engine/standing/zScores";
+import { say } from "../../language/say";
 import type { TestResult } from "../../reading/testResult";
 import type { Background } from "../../store/background";
 import type { Answer } from "../analysis";
@@ -29,7 +30,7 @@ export function compute(
   settings: StandingSettings,
   background: Background,
 ): Result<Answer<StandingRow>> {
-  if (results.length === 0) return refuse(tooFew("athletes with a result", 1, 0));
+  if (results.length === 0) return refuse(tooFew(say`athletes with a result`, 1, 0));
   const facts = factsOf(results[0]!, settings, background);
   const scores = athleteScores(results, facts, settings);
   const noise = scoreNoise(scores, facts, settings);
@@ -47,7 +48,7 @@ export function compute(
     cautions: words.cautions({ rows, settings, facts, noise, hasDays }),
     method: words.method(settings, facts),
     ...(counted.length < results.length
-      ? { used: { ...countOf(counted), what: `of ${results.length} results, those of the days that count` } }
+      ? { used: { ...countOf(counted), what: say`of ${results.length} results, those of the days that count` } }
       : {}),
     leftOut: [],
   });
@@ -118,7 +119,7 @@ function placesWithin(
     score !== null && Math.abs(score - own) <= gap ? [ranks[other] ?? 0] : [],
   );
   const [first, last] = [Math.min(...near), Math.max(...near)];
-  return first === last ? String(first) : `${first} to ${last}`;
+  return first === last ? String(first) : say`${first} to ${last}`;
 }
 
 /** By role where roles are compared, then by rank; athletes without a rank last. */

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { say } from "../../language/say";
 import { testResult } from "../../reading/testResult";
 import { defineAnalysis } from "../analysis";
 import { dayCounted, sidesAs } from "../athleteScores";
@@ -18,55 +19,52 @@ import { compute } from "./compute";
 import { live } from "./live";
 
 const settings = z.object({
-  reduction: scoredBy("Score", "How an athlete's trials become one score. Use the same way for everybody."),
+  reduction: scoredBy(say`Score`, say`How an athlete's trials become one score. Use the same way for everybody.`),
   direction: betterIs(),
   sides: sidesAs(),
   day: dayCounted(),
-  among: choice("Compared with", "Whose results an athlete's is held against.", {
+  among: choice(say`Compared with`, say`Whose results an athlete's is held against.`, {
     everybody: "Everybody",
-    role: "Their own role",
+    role: say`Their own role`,
   }),
   percentile: choice(
-    "Percentile rank",
-    "Three published definitions, which differ most in small squads. The first is fair with ties and never 0 or 100; the " +
-      "others agree with the sheet's own functions.",
+    say`Percentile rank`,
+    say`Three published definitions, which differ most in small squads. The first is fair with ties and never 0 or 100; the others agree with the sheet's own functions.`,
     {
-      midrank: "Share below, ties half",
-      inclusive: "As PERCENTRANK.INC: worst 0, best 100",
-      exclusive: "As PERCENTRANK.EXC",
+      midrank: say`Share below, ties half`,
+      inclusive: say`As PERCENTRANK.INC: worst 0, best 100`,
+      exclusive: say`As PERCENTRANK.EXC`,
     },
   ),
 });
 
 const gives = z.object({
-  athlete: text("Athlete", "Name as it stands in your sheet."),
-  group: text("Role", "Role or group, from your sheet or from the squad."),
-  score: measured("Score", "The athlete's score, reduced from the trials as chosen."),
-  rank: place("Rank", "1 for the best. Equal scores share a rank."),
+  athlete: text(say`Athlete`, say`Name as it stands in your sheet.`),
+  group: text(say`Role`, say`Role or group, from your sheet or from the squad.`),
+  score: measured(say`Score`, say`The athlete's score, reduced from the trials as chosen.`),
+  rank: place(say`Rank`, say`1 for the best. Equal scores share a rank.`),
   places: text(
-    "Ranks within noise",
-    "Scores at these ranks lie so close that the trials' noise alone explains the gap, 19 times in 20: any of them could " +
-      "be this athlete's rank.",
+    say`Ranks within noise`,
+    say`Scores at these ranks lie so close that the trials' noise alone explains the gap, 19 times in 20: any of them could be this athlete's rank.`,
   ),
   percentile: place(
-    "Percentile rank",
-    "The share of these athletes who stand below, in percent. Left out below 8 athletes, to the nearest 5 below 20. It " +
-      "describes them and is no norm.",
+    say`Percentile rank`,
+    say`The share of these athletes who stand below, in percent. Left out below 8 athletes, to the nearest 5 below 20. It describes them and is no norm.`,
   ),
-  z: signedIndex("z", "Distance from the mean in standard deviations. Plus is always better, also for times."),
-  t: place("T", "The same with 50 for the mean and 10 for a standard deviation."),
+  z: signedIndex("z", say`Distance from the mean in standard deviations. Plus is always better, also for times.`),
+  t: place("T", say`The same with 50 for the mean and 10 for a standard deviation.`),
   verdict: text(
-    "Verdict",
-    "Half a standard deviation or more from the middle counts, if the noise of the trials does not reach past the middle.",
+    say`Verdict`,
+    say`Half a standard deviation or more from the middle counts, if the noise of the trials does not reach past the middle.`,
   ),
-  date: textWhereSaid("Day", "Day of the score."),
+  date: textWhereSaid(say`Day`, say`Day of the score.`),
   modified: indexForChart(
-    "Robust z",
-    "The same distance by median and median deviation, which one wild result does not move. Beyond 3.5 look for a slip.",
+    say`Robust z`,
+    say`The same distance by median and median deviation, which one wild result does not move. Beyond 3.5 look for a slip.`,
   ),
-  clear: indexForChart("Clear", "The z score where it is a strength or a weakness. For the chart."),
-  unclear: indexForChart("Not clear", "The z score where it is neither. For the chart."),
-  noise: indexForChart("Noise", "The size of z that the trials' noise alone explains. For the chart."),
+  clear: indexForChart(say`Clear`, say`The z score where it is a strength or a weakness. For the chart.`),
+  unclear: indexForChart(say`Not clear`, say`The z score where it is neither. For the chart.`),
+  noise: indexForChart(say`Noise`, say`The size of z that the trials' noise alone explains. For the chart.`),
 });
 
 export type StandingSettings = z.output<typeof settings>;
@@ -80,9 +78,7 @@ const hurdles = [
 
 export const standing = defineAnalysis({
   ...about,
-  select:
-    "Select the results of a test with their headings: a row per athlete with a column for each trial, or a row per " +
-    "attempt. A column of roles, or the squad's table, lets you compare within a role.",
+  select: say`Select the results of a test with their headings: a row per athlete with a column for each trial, or a row per attempt. A column of roles, or the squad's table, lets you compare within a role.`,
   tests: "one",
   takes: "measuredAndDerived",
   needs: [
@@ -96,30 +92,28 @@ export const standing = defineAnalysis({
   live,
   chart: {
     kind: "bar",
-    title: "Distance from the middle, in standard deviations",
+    title: say`Distance from the middle, in standard deviations`,
     categories: "athlete",
     series: [
-      { field: "clear", name: "Clear", tone: "strong" },
-      { field: "unclear", name: "Not clear", tone: "soft" },
+      { field: "clear", name: say`Clear`, tone: "strong" },
+      { field: "unclear", name: say`Not clear`, tone: "soft" },
     ],
     valueAxisTitle: "z",
-    ends: { negative: "below the middle", positive: "above the middle" },
-    band: { field: "noise", name: "Noise" },
+    ends: { negative: say`below the middle`, positive: say`above the middle` },
+    band: { field: "noise", name: say`Noise` },
   },
   cautions: [
-    "A rank describes these athletes on this day; it is no norm and no selection.",
-    "Young athletes' ranks say as much about growth as about training. Keep lists with names to yourself.",
+    say`A rank describes these athletes on this day; it is no norm and no selection.`,
+    say`Young athletes' ranks say as much about growth as about training. Keep lists with names to yourself.`,
   ],
   method: {
-    formula: "z = (score − mean) ÷ standard deviation, plus is better; T = 50 + 10 z",
-    source:
-      "z, T, percentile ranks (midrank: Hazen): textbook. Robust z: Iglewicz & Hoaglin 1993. Noise: trials pooled on " +
-      "logarithms (Hopkins 2000, Sports Med 30:1-15). Half a standard deviation as a strength: common practice, no source.",
+    formula: say`z = (score − mean) ÷ standard deviation, plus is better; T = 50 + 10 z`,
+    source: say`z, T, percentile ranks (midrank: Hazen): textbook. Robust z: Iglewicz & Hoaglin 1993. Noise: trials pooled on logarithms (Hopkins 2000, Sports Med 30:1-15). Half a standard deviation as a strength: common practice, no source.`,
   },
   example: {
     // Ranks, z, T and midrank by R 4.2.2, the modified z score by its formula there: tests/reference, "heptathlon".
     results: hurdles.map((value, index) =>
-      testResult({ athlete: `H${index + 1}`, test: "100 m hurdles", value, unit: "s", cell: `B${index + 2}` }),
+      testResult({ athlete: `H${index + 1}`, test: say`100 m hurdles`, value, unit: "s", cell: `B${index + 2}` }),
     ),
     settings: {},
     gives: [

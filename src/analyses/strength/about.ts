@@ -1,9 +1,10 @@
+import { say } from "../../language/say";
 import type { About } from "../analysis";
 
 export const about = {
   id: "strength",
-  title: "Estimated strength and loads",
-  sheet: "Strength",
-  question: "How strong is each athlete, and which loads follow?",
+  title: say`Estimated strength and loads`,
+  sheet: say`Strength`,
+  question: say`How strong is each athlete, and which loads follow?`,
   part: "understand",
 } as const satisfies About;

@@ -4,6 +4,7 @@ import { squadRanks } from "../../engine/standing/squadRanks";
 import { loadForRepetitions } from "../../engine/strength/loadForRepetitions";
 import { relativeStrength } from "../../engine/strength/relativeStrength";
 import { type LoadedBar, roundToPlates } from "../../engine/strength/roundToPlates";
+import { say } from "../../language/say";
 import type { TestResult } from "../../reading/testResult";
 import type { Background } from "../../store/background";
 import type { Answer } from "../analysis";
@@ -22,7 +23,7 @@ export function compute(
   background: Background,
 ): Result<Answer<StrengthRow>> {
   const { attempts, sets, leftOut } = liftedSets(results, settings.equation);
-  if (sets.length === 0) return refuse(tooFew("sets with a load and 1 to 15 repetitions", 1, 0));
+  if (sets.length === 0) return refuse(tooFew(say`sets with a load and 1 to 15 repetitions`, 1, 0));
   const bodyOf = bodiesOf(results, background);
   const byRow = groupBy(sets, ({ attempt }) => words.rowName(attempt));
   const rows = [...groupBy(attempts, words.liftName).values()].flatMap((lift) =>

@@ -2,6 +2,7 @@ import type { Result } from "../../engine/result";
 import { repetitionRange, strengthEquation } from "../../engine/strength/equations";
 import type { EstimatedMaximum } from "../../engine/strength/estimatedMaximum";
 import type { LoadedBar } from "../../engine/strength/roundToPlates";
+import { say } from "../../language/say";
 import { groupBy } from "../groupBy";
 import type { MeasuredAttempt } from "../measuredAttempts";
 import type { StrengthRow, StrengthSettings } from "./strength";
@@ -9,7 +10,7 @@ import type { StrengthRow, StrengthSettings } from "./strength";
 type Named = Pick<MeasuredAttempt, "athlete" | "test" | "side">;
 
 export const liftName = ({ test, side }: Pick<Named, "test" | "side">): string => {
-  const lift = test === "" ? "Lift" : test;
+  const lift = test === "" ? say`Lift` : test;
   return side === null ? lift : `${lift}, ${side}`;
 };
 
@@ -18,15 +19,15 @@ export const rowName = (attempt: Named): string =>
 
 export const halfASet = ({ values }: MeasuredAttempt): string =>
   values.load === undefined
-    ? "Repetitions without a load: no maximum follows."
-    : "A load without repetitions: no maximum follows.";
+    ? say`Repetitions without a load: no maximum follows.`
+    : say`A load without repetitions: no maximum follows.`;
 
 export const setsUsed = (latest: readonly unknown[], all: readonly unknown[]) => ({
   count: latest.length,
-  what: latest.length < all.length ? `of ${all.length} sets, those of the latest day` : "sets",
+  what: latest.length < all.length ? say`of ${all.length} sets, those of the latest day` : "sets",
 });
 
-export const noSet = "No answer: no set with a load and 1 to 15 repetitions.";
+export const noSet = say`No answer: no set with a load and 1 to 15 repetitions.`;
 
 export const plates = (perSide: readonly number[]): string => (perSide.length === 0 ? "none" : perSide.join(" + "));
 
@@ -37,14 +38,14 @@ export function verdict(
 ): string {
   const codes = new Set(cautions.map(({ code }) => code));
   return [
-    origin === "measured" ? "Lifted once: measured, not estimated." : "",
-    codes.has("rough") ? `Rough: ${repetitions} repetitions say little about one.` : "",
+    origin === "measured" ? say`Lifted once: measured, not estimated.` : "",
+    codes.has("rough") ? say`Rough: ${repetitions} repetitions say little about one.` : "",
     codes.has("reserveIsAGuess")
-      ? "More than 3 in reserve can hardly be judged: go closer to failure."
+      ? say`More than 3 in reserve can hardly be judged: go closer to failure.`
       : codes.has("estimatedFromReserve")
-        ? "Rests on the athlete's own count of repetitions in reserve."
+        ? say`Rests on the athlete's own count of repetitions in reserve.`
         : "",
-    relative === null ? "No body mass." : "",
+    relative === null ? say`No body mass.` : "",
     bar.ok ? "" : bar.reasons.map(({ message }) => message).join(" "),
   ]
     .filter((sentence) => sentence !== "")
@@ -60,17 +61,17 @@ export function summary(rows: readonly StrengthRow[], { repetitions, reserve }: 
     const answered = own.filter((row) => row.maximum !== null);
     const [first, last] = [answered[0], answered.at(-1)];
     if (!first || !last) continue;
-    const range = `${kilograms(first.lowest!)} to ${kilograms(first.highest!)} kg by the choice of equation`;
+    const range = say`${kilograms(first.lowest!)} to ${kilograms(first.highest!)} kg by the choice of equation`;
     sentences.push(
       answered.length === 1
-        ? `${lift}: ${first.athlete} ${kilograms(first.maximum!)} kg (${range}).`
-        : `${lift}: ${answered.length} athletes from ${kilograms(last.maximum!)} to ${kilograms(first.maximum!)} kg; highest ${first.athlete} (${range}).`,
+        ? say`${lift}: ${first.athlete} ${kilograms(first.maximum!)} kg (${range}).`
+        : say`${lift}: ${answered.length} athletes from ${kilograms(last.maximum!)} to ${kilograms(first.maximum!)} kg; highest ${first.athlete} (${range}).`,
     );
     const loads = answered.flatMap(({ workingLoad }) => (workingLoad === null ? [] : [workingLoad]));
     if (loads.length > 0) {
       const [least, most] = [Math.min(...loads), Math.max(...loads)];
       sentences.push(
-        `${lift}, ${repetitions} repetitions with ${reserve} in reserve: ${least === most ? least : `${least} to ${most}`} kg on the bar.`,
+        say`${lift}, ${repetitions} repetitions with ${reserve} in reserve: ${least === most ? least : say`${least} to ${most}`} kg on the bar.`,
       );
     }
   }
@@ -86,17 +87,18 @@ export function cautions(rows: readonly StrengthRow[], { repetitions, reserve }:
   const notes: string[] = [];
   if (massless > 0) {
     notes.push(
-      `${massless === 1 ? "1 athlete has" : `${massless} athletes have`} no body mass: strength per body mass is blank there.`,
+      say`${massless === 1 ? say`1 athlete has` : say`${massless} athletes have`} no body mass: strength per body mass is blank there.`,
     );
   }
-  if (rough > 0) notes.push(`${rough} of the estimates rest on more than ${repetitionRange.trusted[1]} repetitions.`);
+  if (rough > 0)
+    notes.push(say`${rough} of the estimates rest on more than ${repetitionRange.trusted[1]} repetitions.`);
   if (repetitions + reserve > repetitionRange.trusted[1]) {
-    notes.push("So many repetitions lie where the equations differ most: take the working loads as rough.");
+    notes.push(say`So many repetitions lie where the equations differ most: take the working loads as rough.`);
   }
   return notes;
 }
 
 export const method = ({ equation, rounding, bar, smallestPlate }: StrengthSettings): string => {
   const { label, formula } = strengthEquation(equation);
-  return `Highest estimate of each athlete's latest day by ${label}, ${formula}; sets of more than 10 repetitions only where there is no other, of more than 15 never. Loads rounded ${rounding === "down" ? "down" : "to the nearest"} for a bar of ${bar} kg and plates from ${smallestPlate} kg.`;
+  return say`Highest estimate of each athlete's latest day by ${label}, ${formula}; sets of more than 10 repetitions only where there is no other, of more than 15 never. Loads rounded ${rounding === "down" ? "down" : say`to the nearest`} for a bar of ${bar} kg and plates from ${smallestPlate} kg.`;
 };

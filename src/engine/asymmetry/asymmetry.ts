@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { presentValues } from "../presentValues";
 import { missing, notPositive } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -15,43 +16,57 @@ import { symmetryIndex } from "./symmetryIndex";
  */
 export const asymmetryFormulas = {
   percentDifference: {
-    label: "Percentage difference (of the larger side)",
+    get label() {
+      return say`Percentage difference (of the larger side)`;
+    },
     source: "Bishop et al. 2018, Strength Cond J 40(4):1-6",
     equalSides: 0,
     compute: percentDifference,
   },
   bilateralLegAsymmetry: {
-    label: "Bilateral leg asymmetry (of the smaller side)",
+    get label() {
+      return say`Bilateral leg asymmetry (of the smaller side)`;
+    },
     source: "Bishop et al. 2016, Strength Cond J 38(6):27-32",
     equalSides: 0,
     compute: bilateralLegAsymmetry,
   },
   symmetryIndex: {
-    label: "Symmetry index (of the mean of the sides)",
+    get label() {
+      return say`Symmetry index (of the mean of the sides)`;
+    },
     source: "Robinson et al. 1987, J Manipulative Physiol Ther 10:172-176",
     equalSides: 0,
     compute: symmetryIndex,
   },
   percentOfTotal: {
-    label: "Difference of the total of both sides",
+    get label() {
+      return say`Difference of the total of both sides`;
+    },
     source: "Bishop et al. 2018, Strength Cond J 40(4):1-6",
     equalSides: 0,
     compute: percentOfTotal,
   },
   symmetryAngle: {
-    label: "Symmetry angle",
+    get label() {
+      return say`Symmetry angle`;
+    },
     source: "Zifchock et al. 2008, Gait Posture 27:622-627",
     equalSides: 0,
     compute: symmetryAngle,
   },
   limbSymmetryIndex: {
-    label: "Limb symmetry index (right of left)",
+    get label() {
+      return say`Limb symmetry index (right of left)`;
+    },
     source: "Wellsandt et al. 2017, J Orthop Sports Phys Ther 47:334-338",
     equalSides: 100,
     compute: limbSymmetryIndex,
   },
   logRatio: {
-    label: "Logarithm of the ratio, times 100",
+    get label() {
+      return say`Logarithm of the ratio, times 100`;
+    },
     source: "Cole 2000, Stat Med 19:3109-3125",
     equalSides: 0,
     compute: logRatio,
@@ -76,7 +91,7 @@ export type AsymmetryFormula = keyof typeof asymmetryFormulas;
  * has no meaning.
  */
 export function asymmetry(left: number | null, right: number | null, formula: AsymmetryFormula): Result<number> {
-  const reasons = [...sideRefusals("the left value", left), ...sideRefusals("the right value", right)];
+  const reasons = [...sideRefusals(say`the left value`, left), ...sideRefusals(say`the right value`, right)];
   if (left === null || right === null || reasons.length > 0) return refuse(...reasons);
   return ok(asymmetryFormulas[formula].compute(left, right));
 }

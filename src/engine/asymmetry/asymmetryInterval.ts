@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals, type Estimate, transformEstimate } from "../confidence";
 import { studentTQuantile } from "../distributions/studentT";
 import { isRoundingOnly, mean, sumOfSquares } from "../moments";
@@ -42,17 +43,17 @@ export function asymmetryInterval(
   const left = presentValues(leftTrials);
   const right = presentValues(rightTrials);
   const reasons = confidenceRefusals(confidence);
-  if (left.length < 1) reasons.push(tooFew("left trials", 1, 0));
-  if (right.length < 1) reasons.push(tooFew("right trials", 1, 0));
+  if (left.length < 1) reasons.push(tooFew(say`left trials`, 1, 0));
+  if (right.length < 1) reasons.push(tooFew(say`right trials`, 1, 0));
   const badValue = [...left, ...right].find((value) => value <= 0);
-  if (badValue !== undefined) reasons.push(notPositive("every trial", badValue));
+  if (badValue !== undefined) reasons.push(notPositive(say`every trial`, badValue));
   if (noise === undefined && left.length + right.length < 3) {
-    reasons.push(tooFew("trials of both sides together", 3, left.length + right.length));
+    reasons.push(tooFew(say`trials of both sides together`, 3, left.length + right.length));
   }
   if (reasons.length > 0) return refuse(...reasons);
 
   const spread = noise ?? ownNoise(left.map(Math.log), right.map(Math.log));
-  if (spread === "none") return refuse(noSpread("trials of each side"));
+  if (spread === "none") return refuse(noSpread(say`trials of each side`));
   const difference = mean(right.map(Math.log)) - mean(left.map(Math.log));
   const margin =
     studentTQuantile((1 + confidence) / 2, spread.degreesOfFreedom) *

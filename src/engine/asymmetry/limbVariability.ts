@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { mean, standardDeviation } from "../moments";
 import { presentValues } from "../presentValues";
 import { notPositive, tooFew } from "../refusals";
@@ -32,10 +33,10 @@ export function limbVariability(
   const left = presentValues(leftTrials);
   const right = presentValues(rightTrials);
   const reasons = [];
-  if (left.length < 2) reasons.push(tooFew("left trials", 2, left.length));
-  if (right.length < 2) reasons.push(tooFew("right trials", 2, right.length));
+  if (left.length < 2) reasons.push(tooFew(say`left trials`, 2, left.length));
+  if (right.length < 2) reasons.push(tooFew(say`right trials`, 2, right.length));
   const badValue = [...left, ...right].find((value) => value <= 0);
-  if (badValue !== undefined) reasons.push(notPositive("every trial", badValue));
+  if (badValue !== undefined) reasons.push(notPositive(say`every trial`, badValue));
   if (reasons.length > 0) return refuse(...reasons);
 
   const leftVariation = (100 * standardDeviation(left)) / mean(left);

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals } from "../confidence";
 import { studentTQuantile } from "../distributions/studentT";
 import { notPositive, tooFew } from "../refusals";
@@ -44,10 +45,10 @@ export function noiseLimit({
 }): Result<NoiseLimit> {
   const needed = fewestTrials(reduction);
   const reasons = confidenceRefusals(confidence);
-  if (leftCount < needed) reasons.push(tooFew("left trials", needed, leftCount));
-  if (rightCount < needed) reasons.push(tooFew("right trials", needed, rightCount));
-  if (!(noise.logStandardDeviation > 0)) reasons.push(notPositive("the noise", noise.logStandardDeviation));
-  if (!(noise.degreesOfFreedom > 0)) reasons.push(notPositive("the degrees of freedom", noise.degreesOfFreedom));
+  if (leftCount < needed) reasons.push(tooFew(say`left trials`, needed, leftCount));
+  if (rightCount < needed) reasons.push(tooFew(say`right trials`, needed, rightCount));
+  if (!(noise.logStandardDeviation > 0)) reasons.push(notPositive(say`the noise`, noise.logStandardDeviation));
+  if (!(noise.degreesOfFreedom > 0)) reasons.push(notPositive(say`the degrees of freedom`, noise.degreesOfFreedom));
   if (reasons.length > 0) return refuse(...reasons);
 
   const left = reducedScoreMoments(leftCount, reduction);

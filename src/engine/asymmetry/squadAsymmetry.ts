@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { mean, median, standardDeviation } from "../moments";
 import { presentValues } from "../presentValues";
 import { tooFew } from "../refusals";
@@ -29,7 +30,7 @@ export function squadAsymmetry(
   { threshold }: { readonly threshold: number },
 ): Result<SquadAsymmetry> {
   const present = presentValues(signed);
-  if (present.length < 2) return refuse(tooFew("athletes with both sides", 2, present.length));
+  if (present.length < 2) return refuse(tooFew(say`athletes with both sides`, 2, present.length));
   const sizes = present.map(Math.abs);
   return ok({
     count: present.length,

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals } from "../confidence";
 import { presentValues } from "../presentValues";
 import { notPositive, tooFew } from "../refusals";
@@ -27,9 +28,9 @@ export function beyondNoiseCounts(
 ): Result<BeyondNoiseCounts> {
   const present = presentValues(improvements);
   const reasons = confidenceRefusals(confidence);
-  if (present.length < 1) reasons.push(tooFew("athletes with both results", 1, 0));
+  if (present.length < 1) reasons.push(tooFew(say`athletes with both results`, 1, 0));
   if (!(minimalDetectableChange > 0)) {
-    reasons.push(notPositive("the minimal detectable change", minimalDetectableChange));
+    reasons.push(notPositive(say`the minimal detectable change`, minimalDetectableChange));
   }
   if (reasons.length > 0) return refuse(...reasons);
 

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals, type Estimate, transformEstimate } from "../confidence";
 import { noncentralityOf } from "../distributions/noncentralT";
 import { variance } from "../moments";
@@ -49,16 +50,16 @@ export function groupChange(
   const pairs = completePairs(results, 0, 1);
   const reasons = confidenceRefusals(confidence);
   if (earlier.length !== later.length) {
-    reasons.push(unequalLengths("earlier scores", "later scores", [earlier.length, later.length]));
+    reasons.push(unequalLengths(say`earlier scores`, say`later scores`, [earlier.length, later.length]));
   }
-  if (pairs.length < 5) reasons.push(tooFew("athletes with both results", 5, pairs.length));
+  if (pairs.length < 5) reasons.push(tooFew(say`athletes with both results`, 5, pairs.length));
   if (reasons.length > 0) return refuse(...reasons);
 
   const change = meanChange(results, { confidence });
   if (!change.ok) return change;
   const earlierVariance = variance(pairs.map(([before]) => before));
   const laterVariance = variance(pairs.map(([, after]) => after));
-  if (earlierVariance === 0) return refuse(noSpread("earlier scores"));
+  if (earlierVariance === 0) return refuse(noSpread(say`earlier scores`));
 
   const { athletes, t, degreesOfFreedom, standardDeviation } = change.value;
   const noncentrality: Estimate = {

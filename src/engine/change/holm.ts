@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { outOfRange } from "../refusals";
 import { ok, type Result, refuse } from "../result";
 
@@ -8,7 +9,7 @@ import { ok, type Result, refuse } from "../result";
  */
 export function holm(pValues: readonly number[]): Result<number[]> {
   const bad = pValues.find((p) => !(p >= 0 && p <= 1));
-  if (bad !== undefined) return refuse(outOfRange("every p value", 0, 1, bad));
+  if (bad !== undefined) return refuse(outOfRange(say`every p value`, 0, 1, bad));
   const order = pValues.map((_, index) => index).sort((a, b) => pValues[a]! - pValues[b]!);
   const adjusted = new Array<number>(pValues.length);
   let largest = 0;

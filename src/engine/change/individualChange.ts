@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals, type Estimate } from "../confidence";
 import { errorMultiplier } from "../distributions/errorMultiplier";
 import { normalCumulative } from "../distributions/normal";
@@ -53,14 +54,14 @@ export function individualChange({
   const [before] = presentValues([earlier]);
   const [after] = presentValues([later]);
   const reasons = confidenceRefusals(confidence);
-  if (before === undefined) reasons.push(missing("the earlier score"));
-  if (after === undefined) reasons.push(missing("the later score"));
-  if (!(typicalError > 0)) reasons.push(notPositive("the typical error", typicalError));
+  if (before === undefined) reasons.push(missing(say`the earlier score`));
+  if (after === undefined) reasons.push(missing(say`the later score`));
+  if (!(typicalError > 0)) reasons.push(notPositive(say`the typical error`, typicalError));
   if (!(smallestWorthwhileChange > 0)) {
-    reasons.push(notPositive("the smallest worthwhile change", smallestWorthwhileChange));
+    reasons.push(notPositive(say`the smallest worthwhile change`, smallestWorthwhileChange));
   }
   if (degreesOfFreedom !== undefined && !(degreesOfFreedom > 0)) {
-    reasons.push(notPositive("the degrees of freedom", degreesOfFreedom));
+    reasons.push(notPositive(say`the degrees of freedom`, degreesOfFreedom));
   }
   if (before === undefined || after === undefined || reasons.length > 0) return refuse(...reasons);
 

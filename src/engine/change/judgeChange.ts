@@ -1,14 +1,28 @@
+import { say } from "../../language/say";
+
 /**
  * The verdicts on a change and their words. None says "proved", "responder" or "significant": a change of one athlete is read,
  * not tested.
  */
 export const changeVerdicts = {
-  clearImprovement: "clear improvement",
-  improvementBeyondNoise: "improvement likely beyond measurement noise",
-  withinNoise: "change within measurement noise",
-  unclear: "unclear - too noisy to say",
-  declineBeyondNoise: "decline likely beyond measurement noise",
-  clearDecline: "clear decline",
+  get clearImprovement() {
+    return say`clear improvement`;
+  },
+  get improvementBeyondNoise() {
+    return say`improvement likely beyond measurement noise`;
+  },
+  get withinNoise() {
+    return say`change within measurement noise`;
+  },
+  get unclear() {
+    return say`unclear - too noisy to say`;
+  },
+  get declineBeyondNoise() {
+    return say`decline likely beyond measurement noise`;
+  },
+  get clearDecline() {
+    return say`clear decline`;
+  },
 } as const;
 
 export type ChangeVerdict = keyof typeof changeVerdicts;

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { presentValues } from "../presentValues";
 import { missing, notPositive } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -10,10 +11,10 @@ export function percentChange(earlier: number | null, later: number | null): Res
   const [before] = presentValues([earlier]);
   const [after] = presentValues([later]);
   const reasons = [];
-  if (before === undefined) reasons.push(missing("the earlier score"));
-  else if (before <= 0) reasons.push(notPositive("the earlier score", before));
-  if (after === undefined) reasons.push(missing("the later score"));
-  else if (after <= 0) reasons.push(notPositive("the later score", after));
+  if (before === undefined) reasons.push(missing(say`the earlier score`));
+  else if (before <= 0) reasons.push(notPositive(say`the earlier score`, before));
+  if (after === undefined) reasons.push(missing(say`the later score`));
+  else if (after <= 0) reasons.push(notPositive(say`the later score`, after));
   if (before === undefined || after === undefined || reasons.length > 0) return refuse(...reasons);
   return ok((100 * (after - before)) / before);
 }

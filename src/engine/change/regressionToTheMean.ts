@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { presentValues } from "../presentValues";
 import { missing, outOfRange } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -14,9 +15,9 @@ export function regressionToTheMean(
   { squadMean, intraclassCorrelation }: { readonly squadMean: number; readonly intraclassCorrelation: number },
 ): Result<number> {
   const [present] = presentValues([score]);
-  if (present === undefined) return refuse(missing("the score"));
+  if (present === undefined) return refuse(missing(say`the score`));
   if (!(intraclassCorrelation >= 0 && intraclassCorrelation <= 1)) {
-    return refuse(outOfRange("the intraclass correlation", 0, 1, intraclassCorrelation));
+    return refuse(outOfRange(say`the intraclass correlation`, 0, 1, intraclassCorrelation));
   }
   return ok(squadMean + intraclassCorrelation * (present - squadMean));
 }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals, type Estimate, transformEstimate } from "../confidence";
 import { noncentralityOf } from "../distributions/noncentralT";
 import { studentTCumulative, studentTQuantile } from "../distributions/studentT";
@@ -34,8 +35,8 @@ export function twoGroups(
 ): Result<TwoGroups> {
   const groups = [presentValues(first), presentValues(second)] as const;
   const reasons = confidenceRefusals(confidence);
-  if (groups[0].length < 3) reasons.push(tooFew("scores in the first group", 3, groups[0].length));
-  if (groups[1].length < 3) reasons.push(tooFew("scores in the second group", 3, groups[1].length));
+  if (groups[0].length < 3) reasons.push(tooFew(say`scores in the first group`, 3, groups[0].length));
+  if (groups[1].length < 3) reasons.push(tooFew(say`scores in the second group`, 3, groups[1].length));
   if (reasons.length > 0) return refuse(...reasons);
 
   const [n1, n2] = [groups[0].length, groups[1].length];
@@ -44,7 +45,7 @@ export function twoGroups(
   const pooledDegreesOfFreedom = n1 + n2 - 2;
   const pooled = Math.sqrt((squares1 + squares2) / pooledDegreesOfFreedom);
   if (isRoundingOnly(pooled, Math.max(Math.abs(mean1), Math.abs(mean2))))
-    return refuse(noSpread("scores of each group"));
+    return refuse(noSpread(say`scores of each group`));
 
   const value = mean1 - mean2;
   const [error1, error2] = [squares1 / (n1 - 1) / n1, squares2 / (n2 - 1) / n2];

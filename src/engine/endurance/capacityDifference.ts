@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { negativeRefusals } from "../quantities";
 import { ok, type Refusal, type Result, refuse } from "../result";
@@ -39,12 +40,14 @@ export function capacityDifference(left: CapacityScore, right: CapacityScore): R
 
 const leftOpenByCap: Refusal = {
   code: "leftOpenByCap",
-  message: "A side was stopped at the cap while the other scored as much or more, so their difference is not known.",
+  get message() {
+    return say`A side was stopped at the cap while the other scored as much or more, so their difference is not known.`;
+  },
   facts: {},
 };
 
 const smallCounts = (better: number): Caution => ({
   code: "smallCounts",
-  message: `With scores this small (${better}) one repetition is a large percentage; read the difference in repetitions.`,
+  message: say`With scores this small (${better}) one repetition is a large percentage; read the difference in repetitions.`,
   facts: { better },
 });

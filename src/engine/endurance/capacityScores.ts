@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { negativeRefusals } from "../quantities";
 import { tooFew } from "../refusals";
@@ -30,7 +31,7 @@ export type CapacityScores = {
 export function capacityScores(scores: readonly (CapacityScore | null)[]): Result<CapacityScores> {
   const present = scores.filter((score) => score !== null);
   const refusals = present.flatMap(({ value }) => negativeRefusals({ "capacity score": value }));
-  if (present.length < 3) refusals.push(tooFew("capacity scores", 3, present.length));
+  if (present.length < 3) refusals.push(tooFew(say`capacity scores`, 3, present.length));
   if (refusals.length > 0) return refuse(...refusals);
 
   // Among equal values those stopped at the cap are the higher ones.
@@ -54,6 +55,6 @@ export function capacityScores(scores: readonly (CapacityScore | null)[]): Resul
 
 const someStoppedAtCap = (stopped: number, count: number): Caution => ({
   code: "stoppedAtCap",
-  message: `${stopped} of ${count} were stopped at the cap; their true scores are at least what was recorded.`,
+  message: say`${stopped} of ${count} were stopped at the cap; their true scores are at least what was recorded.`,
   facts: { stopped, count },
 });

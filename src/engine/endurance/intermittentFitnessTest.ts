@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { groupEstimate } from "../caution";
 import { rangeRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
@@ -15,15 +16,15 @@ export function intermittentFitnessTest(
   { sex, age, bodyMass }: { readonly sex: "male" | "female"; readonly age: number; readonly bodyMass: number },
 ): Result<OxygenUptake> {
   const refusals = [
-    ...rangeRefusals("final speed in km/h", 8, 28, finalSpeed),
+    ...rangeRefusals(say`final speed in km/h`, 8, 28, finalSpeed),
     ...rangeRefusals("age", 8, 80, age),
-    ...rangeRefusals("body mass", 15, 200, bodyMass),
+    ...rangeRefusals(say`body mass`, 15, 200, bodyMass),
   ];
   if (refusals.length > 0) return refuse(...refusals);
   const genderTerm = sex === "male" ? 1 : 2;
   return ok({
     oxygenUptake:
       28.3 - 2.15 * genderTerm - 0.741 * age - 0.0357 * bodyMass + 0.0586 * age * finalSpeed + 1.03 * finalSpeed,
-    cautions: [groupEstimate("maximal oxygen uptake", "error not known here")],
+    cautions: [groupEstimate(say`maximal oxygen uptake`, say`error not known here`)],
   });
 }

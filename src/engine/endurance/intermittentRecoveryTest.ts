@@ -1,11 +1,24 @@
+import { say } from "../../language/say";
 import { type Caution, groupEstimate } from "../caution";
 import { positiveRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
 import type { OxygenUptake } from "./oxygenUptake";
 
 const equations = {
-  1: { perMetre: 0.0084, constant: 36.4, error: "correlation about 0.70" },
-  2: { perMetre: 0.0136, constant: 45.3, error: "correlation about 0.58" },
+  1: {
+    perMetre: 0.0084,
+    constant: 36.4,
+    get error() {
+      return say`correlation about 0.70`;
+    },
+  },
+  2: {
+    perMetre: 0.0136,
+    constant: 45.3,
+    get error() {
+      return say`correlation about 0.58`;
+    },
+  },
 } as const;
 
 const metresPerShuttle = 40;
@@ -24,13 +37,13 @@ export function intermittentRecoveryTest(
   const refusals = positiveRefusals({ "distance run": distanceMetres });
   if (refusals.length > 0) return refuse(...refusals);
   const { perMetre, constant, error } = equations[level];
-  const cautions: Caution[] = [groupEstimate("maximal oxygen uptake", error)];
+  const cautions: Caution[] = [groupEstimate(say`maximal oxygen uptake`, error)];
   if (distanceMetres % metresPerShuttle !== 0) cautions.push(notWholeShuttles(distanceMetres));
   return ok({ oxygenUptake: perMetre * distanceMetres + constant, cautions });
 }
 
 const notWholeShuttles = (distance: number): Caution => ({
   code: "notWholeShuttles",
-  message: `The test counts whole shuttles of 40 m; ${distance} m is none.`,
+  message: say`The test counts whole shuttles of 40 m; ${distance} m is none.`,
   facts: { distance },
 });

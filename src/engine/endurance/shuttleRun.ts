@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { groupEstimate } from "../caution";
 import { rangeRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
@@ -17,13 +18,13 @@ const speeds = [8, 20] as const;
  */
 export function shuttleRun(finalSpeed: number, { age }: { readonly age: number }): Result<OxygenUptake> {
   const refusals = [
-    ...rangeRefusals("final speed in km/h", ...speeds, finalSpeed),
+    ...rangeRefusals(say`final speed in km/h`, ...speeds, finalSpeed),
     ...rangeRefusals("age", 8, 80, age),
   ];
   if (refusals.length > 0) return refuse(...refusals);
   const countedAge = Math.min(age, adultAge);
   return ok({
     oxygenUptake: 31.025 + 3.238 * finalSpeed - 3.248 * countedAge + 0.1536 * finalSpeed * countedAge,
-    cautions: [groupEstimate("maximal oxygen uptake", "standard error about 6 ml/kg/min, from memory")],
+    cautions: [groupEstimate(say`maximal oxygen uptake`, say`standard error about 6 ml/kg/min, from memory`)],
   });
 }

@@ -1,11 +1,24 @@
+import { say } from "../../language/say";
 import { groupEstimate } from "../caution";
 import { rangeRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
 import type { OxygenUptake } from "./oxygenUptake";
 
 const equations = {
-  male: { perStage: 2.75, constant: 28.8, error: "standard error 4.07 ml/kg/min" },
-  female: { perStage: 2.85, constant: 25.1, error: "standard error 3.64 ml/kg/min" },
+  male: {
+    perStage: 2.75,
+    constant: 28.8,
+    get error() {
+      return say`standard error 4.07 ml/kg/min`;
+    },
+  },
+  female: {
+    perStage: 2.85,
+    constant: 25.1,
+    get error() {
+      return say`standard error 3.64 ml/kg/min`;
+    },
+  },
 } as const;
 
 /**
@@ -24,6 +37,6 @@ export function shuttleRunOfAdults(
   const { perStage, constant, error } = equations[sex];
   return ok({
     oxygenUptake: perStage * lastHalfStage + constant,
-    cautions: [groupEstimate("maximal oxygen uptake", error)],
+    cautions: [groupEstimate(say`maximal oxygen uptake`, error)],
   });
 }

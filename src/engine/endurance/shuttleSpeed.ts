@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { rangeRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
 
@@ -13,7 +14,7 @@ export function shuttleSpeed(
 ): Result<number> {
   const refusals = [
     ...rangeRefusals("stage", 1, 23, stage),
-    ...rangeRefusals("speed of the first stage", 8, 8.5, firstStageSpeed),
+    ...rangeRefusals(say`speed of the first stage`, 8, 8.5, firstStageSpeed),
   ];
   return refusals.length > 0 ? refuse(...refusals) : ok(firstStageSpeed + 0.5 * (stage - 1));
 }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { groupEstimate } from "../caution";
 import { rangeRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
@@ -10,10 +11,10 @@ import type { OxygenUptake } from "./oxygenUptake";
  * Source: Leger & Lambert 1982 (abstract read; r 0.84, standard error 5.4).
  */
 export function twoMinuteShuttleRun(finalSpeed: number): Result<OxygenUptake> {
-  const refusals = rangeRefusals("final speed in km/h", 8, 20, finalSpeed);
+  const refusals = rangeRefusals(say`final speed in km/h`, 8, 20, finalSpeed);
   if (refusals.length > 0) return refuse(...refusals);
   return ok({
     oxygenUptake: 5.857 * finalSpeed - 19.458,
-    cautions: [groupEstimate("maximal oxygen uptake", "standard error 5.4 ml/kg/min")],
+    cautions: [groupEstimate(say`maximal oxygen uptake`, say`standard error 5.4 ml/kg/min`)],
   });
 }

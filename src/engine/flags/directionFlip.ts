@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { rounded } from "../caution";
 import type { Flag } from "./flag";
 
@@ -17,11 +18,11 @@ export function directionFlip(
   const smaller = Math.min(Math.abs(before), Math.abs(now));
   const beyondNoise = noise > 0 && smaller > noise;
   const judgement = beyondNoise
-    ? "Both differences exceed the noise: check that left and right were not swapped."
-    : "One of them may be no more than noise.";
+    ? say`Both differences exceed the noise: check that left and right were not swapped.`
+    : say`One of them may be no more than noise.`;
   return {
     code: "directionFlip",
-    reason: `The ${sideOf(before)} side was larger before (${rounded(Math.abs(before))}), the ${sideOf(now)} side is now (${rounded(Math.abs(now))}). ${judgement}`,
+    reason: say`The ${sideOf(before)} side was larger before (${rounded(Math.abs(before))}), the ${sideOf(now)} side is now (${rounded(Math.abs(now))}). ${judgement}`,
     facts: { before, now, noise, beyondNoise: beyondNoise ? "yes" : "no" },
   };
 }

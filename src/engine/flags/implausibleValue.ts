@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { rounded } from "../caution";
 import type { Flag } from "./flag";
 import type { PlausibleRange } from "./plausibleRanges";
@@ -27,7 +28,7 @@ export function implausibleValue(
   if (!outside) return null;
   return {
     code: "implausibleValue",
-    reason: `${value} ${unit} is outside the ${low} to ${high} ${unit} that a ${what} plausibly takes.`,
+    reason: say`${value} ${unit} is outside the ${low} to ${high} ${unit} that a ${what} plausibly takes.`,
     facts: { value, what, unit, low, high },
   };
 }
@@ -39,7 +40,7 @@ function unitSlip(value: number, { what, unit }: PlausibleRange, { name, words, 
   const corrected = value * factor;
   return {
     code: "unitSlip",
-    reason: `${value} is no likely ${what} in ${unit}; typed ${words} it would be ${rounded(corrected)} ${unit}.`,
+    reason: say`${value} is no likely ${what} in ${unit}; typed ${words} it would be ${rounded(corrected)} ${unit}.`,
     facts: { value, what, unit, slip: name, corrected },
   };
 }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Flag } from "./flag";
 
 /**
@@ -6,20 +7,20 @@ import type { Flag } from "./flag";
  */
 export function overdueRetest(lastDay: number | null, today: number, everyDays: number): Flag | null {
   if (lastDay === null) {
-    return { code: "neverTested", reason: "There is no result of this test yet.", facts: { everyDays } };
+    return { code: "neverTested", reason: say`There is no result of this test yet.`, facts: { everyDays } };
   }
   const age = today - lastDay;
   if (age < 0) {
     return {
       code: "resultInFuture",
-      reason: `The last result is dated ${-age} days ahead of today.`,
+      reason: say`The last result is dated ${-age} days ahead of today.`,
       facts: { lastDay, today },
     };
   }
   if (!(age > everyDays)) return null;
   return {
     code: "overdueRetest",
-    reason: `The last result is ${age} days old; a retest every ${everyDays} days was planned.`,
+    reason: say`The last result is ${age} days old; a retest every ${everyDays} days was planned.`,
     facts: { lastDay, today, age, everyDays },
   };
 }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Flag } from "./flag";
 
 /** Flags an athlete with a result for one limb only; no asymmetry can be given, and none of 100 % is meant. */
@@ -6,7 +7,7 @@ export function sideMissing(left: number | null, right: number | null): Flag | n
   const side = left === null ? "left" : "right";
   return {
     code: "sideMissing",
-    reason: `There is no result for the ${side} side, so the sides cannot be compared.`,
+    reason: say`There is no result for the ${side} side, so the sides cannot be compared.`,
     facts: { side },
   };
 }

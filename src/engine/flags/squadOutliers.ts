@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { median } from "../moments";
 import { presentValues } from "../presentValues";
 import { modifiedZScores, outlierLimit } from "../standing/modifiedZScores";
@@ -24,7 +25,7 @@ export function squadOutliers(squad: SquadScores): (Flag | null)[] {
     if (score === null || modifiedZScore === null || Math.abs(modifiedZScore) <= outlierLimit) return null;
     return {
       code: "squadOutlier",
-      reason: `${score} is far from the rest of the squad (median ${centre}, modified z score ${modifiedZScore.toFixed(1)}): an error, or an exceptional athlete.`,
+      reason: say`${score} is far from the rest of the squad (median ${centre}, modified z score ${modifiedZScore.toFixed(1)}): an error, or an exceptional athlete.`,
       facts: { value: score, median: centre, modifiedZScore, athletes: present.length },
     };
   });

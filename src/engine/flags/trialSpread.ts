@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { rounded } from "../caution";
 import { median } from "../moments";
 import { presentValues } from "../presentValues";
@@ -26,10 +27,10 @@ export function trialSpread(trials: readonly (number | null)[], typicalError: nu
   if (range <= limit) return null;
 
   const odd = oddTrial(trials, present, typicalError);
-  const where = odd === null ? "" : ` Trial ${odd} stands apart from the others.`;
+  const where = odd === null ? "" : say` Trial ${odd} stands apart from the others.`;
   return {
     code: "trialSpread",
-    reason: `The trials are ${rounded(range)} apart; the test's own noise keeps them within ${rounded(limit)} in 95 of 100 cases.${where}`,
+    reason: say`The trials are ${rounded(range)} apart; the test's own noise keeps them within ${rounded(limit)} in 95 of 100 cases.${where}`,
     facts: { range, limit, trials: present.length, ...(odd === null ? {} : { oddTrial: odd }) },
   };
 }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { negativeRefusals, rangeRefusals } from "../quantities";
 import { ok, type Refusal, type Result, refuse } from "../result";
 
@@ -56,8 +57,8 @@ export function qualityPriorities(
 }
 
 const qualityRefusals = ({ name, z, target, weight, trainability = 1 }: Quality): Refusal[] => [
-  ...(z === null ? [] : rangeRefusals(`z score of ${name}`, -10, 10, z)),
-  ...rangeRefusals(`target of ${name}`, -10, 10, target),
+  ...(z === null ? [] : rangeRefusals(say`z score of ${name}`, -10, 10, z)),
+  ...rangeRefusals(say`target of ${name}`, -10, 10, target),
   ...negativeRefusals({ [`weight of ${name}`]: weight }),
-  ...rangeRefusals(`trainability of ${name}`, 0, 1, trainability),
+  ...rangeRefusals(say`trainability of ${name}`, 0, 1, trainability),
 ];

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals, type Estimate } from "../confidence";
 import { normalQuantile } from "../distributions/normal";
 import { negativeRefusals, positiveRefusals, rangeRefusals } from "../quantities";
@@ -37,7 +38,7 @@ export function standingJudgement(
   },
 ): Result<StandingJudgement> {
   const refusals = [
-    ...rangeRefusals("z score", -10, 10, z),
+    ...rangeRefusals(say`z score`, -10, 10, z),
     ...negativeRefusals({ "typical error": typicalError }),
     ...positiveRefusals({ "standard deviation between athletes": betweenAthletes, threshold }),
     ...confidenceRefusals(confidence),

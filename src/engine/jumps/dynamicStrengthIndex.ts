@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { positiveRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
@@ -24,7 +25,6 @@ export function dynamicStrengthIndex(jumpPeakForce: number, isometricPeakForce: 
 
 const pullBelowJump = (index: number): Caution => ({
   code: "pullBelowJump",
-  message:
-    "The jump gave more force than the isometric pull: the pull was probably not maximal, or body weight is counted in one only.",
+  message: say`The jump gave more force than the isometric pull: the pull was probably not maximal, or body weight is counted in one only.`,
   facts: { index },
 });

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { positiveRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
@@ -22,6 +23,6 @@ export function eccentricUtilisationRatio(
 
 const hiddenCountermovement = (ratio: number): Caution => ({
   code: "hiddenCountermovement",
-  message: "The squat jump was the higher one; it probably began with a small countermovement.",
+  message: say`The squat jump was the higher one; it probably began with a small countermovement.`,
   facts: { ratio },
 });

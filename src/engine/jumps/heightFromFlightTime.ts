@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { customaryGravity, type Gravity } from "../gravity";
 import { positiveRefusals, rangeRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
@@ -16,7 +17,7 @@ export function heightFromFlightTime(
   flightTimeSeconds: number,
   { gravity = customaryGravity }: { readonly gravity?: Gravity } = {},
 ): Result<number> {
-  const what = "flight time in seconds";
+  const what = say`flight time in seconds`;
   const refusals = positiveRefusals({ [what]: flightTimeSeconds });
   if (refusals.length === 0) refusals.push(...rangeRefusals(what, 0, longestFlight, flightTimeSeconds));
   return refusals.length > 0 ? refuse(...refusals) : ok((gravity * flightTimeSeconds ** 2) / 8);

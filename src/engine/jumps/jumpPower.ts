@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { type Caution, outsideFittedRange } from "../caution";
 import { positiveRefusals } from "../quantities";
 import { notPositive } from "../refusals";
@@ -38,7 +39,7 @@ export function jumpPower(
   if (refusals.length > 0) return refuse(...refusals);
 
   const watts = equation.watts(heightCentimetres, massKilograms, statureCentimetres ?? 0);
-  if (watts <= 0) return refuse(notPositive("estimated power", watts));
+  if (watts <= 0) return refuse(notPositive(say`estimated power`, watts));
   return ok({
     watts,
     wattsPerKilogram: watts / massKilograms,
@@ -50,13 +51,13 @@ export function jumpPower(
 function cautionsOf({ reservation, name }: PowerEquation, height: number): Caution[] {
   const cautions: Caution[] = [];
   const [low, high] = trustedHeights;
-  if (height < low || height > high) cautions.push(outsideFittedRange("jump height", low, high, height, "cm"));
+  if (height < low || height > high) cautions.push(outsideFittedRange(say`jump height`, low, high, height, "cm"));
   if (reservation !== null) cautions.push({ code: "reservation", message: reservation, facts: { equation: name } });
   return cautions;
 }
 
 const statureNeeded = ({ label }: PowerEquation): Refusal => ({
   code: "statureNeeded",
-  message: `The equation of ${label} needs the athlete's stature in centimetres.`,
+  message: say`The equation of ${label} needs the athlete's stature in centimetres.`,
   facts: { equation: label },
 });

@@ -1,3 +1,5 @@
+import { say } from "../../language/say";
+
 /** Equations that estimate power in a vertical jump (W) from height, body mass and sometimes stature. */
 export type PowerEquationName =
   | "sayersSquatJump"
@@ -30,7 +32,9 @@ export type PowerEquation = {
 export const powerEquations: readonly PowerEquation[] = [
   {
     name: "sayersSquatJump",
-    label: "Sayers et al., squat jump",
+    get label() {
+      return say`Sayers et al., squat jump`;
+    },
     power: "peak",
     formula: "60.7 h + 45.3 m - 2055",
     source:
@@ -41,7 +45,9 @@ export const powerEquations: readonly PowerEquation[] = [
   },
   {
     name: "sayersCountermovementJump",
-    label: "Sayers et al., countermovement jump",
+    get label() {
+      return say`Sayers et al., countermovement jump`;
+    },
     power: "peak",
     formula: "51.9 h + 48.9 m - 2007",
     source: "Sayers et al. 1999, Med Sci Sports Exerc 31:572-577 (from memory, agrees with means in an abstract read)",
@@ -51,7 +57,9 @@ export const powerEquations: readonly PowerEquation[] = [
   },
   {
     name: "harmanPeak",
-    label: "Harman et al., peak",
+    get label() {
+      return say`Harman et al., peak`;
+    },
     power: "peak",
     formula: "61.9 h + 36.0 m - 1822",
     source: "Harman et al. 1991, J Appl Sport Sci Res 5:116-120 (as quoted by secondary pages; sign checked)",
@@ -61,7 +69,9 @@ export const powerEquations: readonly PowerEquation[] = [
   },
   {
     name: "harmanAverage",
-    label: "Harman et al., average",
+    get label() {
+      return say`Harman et al., average`;
+    },
     power: "average",
     formula: "21.2 h + 23.0 m - 1393",
     source: "Harman et al. 1991, J Appl Sport Sci Res 5:116-120 (as quoted by secondary pages)",
@@ -71,7 +81,9 @@ export const powerEquations: readonly PowerEquation[] = [
   },
   {
     name: "johnsonBahamondePeak",
-    label: "Johnson & Bahamonde, peak",
+    get label() {
+      return say`Johnson & Bahamonde, peak`;
+    },
     power: "peak",
     formula: "78.6 h + 60.3 m - 15.3 s - 1308",
     source: "Johnson & Bahamonde 1996, J Strength Cond Res 10:161-166 (from memory)",
@@ -81,32 +93,44 @@ export const powerEquations: readonly PowerEquation[] = [
   },
   {
     name: "johnsonBahamondeAverage",
-    label: "Johnson & Bahamonde, average",
+    get label() {
+      return say`Johnson & Bahamonde, average`;
+    },
     power: "average",
     formula: "43.8 h + 32.7 m - 16.8 s + 431",
     source: "Johnson & Bahamonde 1996, J Strength Cond Res 10:161-166 (from memory)",
     needsStature: true,
-    reservation: "Copies of this equation differ in its constants.",
+    get reservation() {
+      return say`Copies of this equation differ in its constants.`;
+    },
     watts: (h, m, s) => 43.8 * h + 32.7 * m - 16.8 * s + 431,
   },
   {
     name: "canavanVescovi",
-    label: "Canavan & Vescovi, women",
+    get label() {
+      return say`Canavan & Vescovi, women`;
+    },
     power: "peak",
     formula: "65.1 h + 25.8 m - 1413.1",
     source: "Canavan & Vescovi 2004, Med Sci Sports Exerc 36:1589-1593 (abstract read; standard error 120.8 W)",
     needsStature: false,
-    reservation: "Fitted on 20 young women in countermovement jumps.",
+    get reservation() {
+      return say`Fitted on 20 young women in countermovement jumps.`;
+    },
     watts: (h, m) => 65.1 * h + 25.8 * m - 1413.1,
   },
   {
     name: "lewis",
-    label: "Lewis",
+    get label() {
+      return say`Lewis`;
+    },
     power: "average",
     formula: "sqrt(4.9) m sqrt(h in metres) 9.81",
     source: "Fox & Mathews, textbook (as quoted by secondary pages)",
     needsStature: false,
-    reservation: "Not recommended: it estimates the average power of falling back, not of jumping.",
+    get reservation() {
+      return say`Not recommended: it estimates the average power of falling back, not of jumping.`;
+    },
     watts: (h, m) => Math.sqrt(4.9) * m * Math.sqrt(h / 100) * 9.81,
   },
 ];

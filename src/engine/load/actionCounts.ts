@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { presentValues } from "../presentValues";
 import { tooFew } from "../refusals";
@@ -23,10 +24,10 @@ const windowDays = 4;
  * Source: common practice, no source; limits for young players are their federation's to set.
  */
 export function actionCounts(days: DailyValues): Result<ActionCounts> {
-  const refusals: Refusal[] = dailyValueRefusals(days, "daily count");
+  const refusals: Refusal[] = dailyValueRefusals(days, say`daily count`);
   const reported = presentValues(days);
   refusals.push(...reported.filter((count) => !Number.isInteger(count)).map(notWhole));
-  if (reported.length === 0) refusals.push(tooFew("reported days", 1, 0));
+  if (reported.length === 0) refusals.push(tooFew(say`reported days`, 1, 0));
   if (refusals.length > 0) return refuse(...refusals);
 
   const missing = days.length - reported.length;
@@ -51,12 +52,12 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 
 const notWhole = (count: number): Refusal => ({
   code: "notWhole",
-  message: `Actions are counted in whole numbers; ${count} is none.`,
+  message: say`Actions are counted in whole numbers; ${count} is none.`,
   facts: { count },
 });
 
 const daysMissing = (missing: number, days: number): Caution => ({
   code: "daysMissing",
-  message: `${missing} of ${days} days were not reported, so the counts are too low by what happened then.`,
+  message: say`${missing} of ${days} days were not reported, so the counts are too low by what happened then.`,
   facts: { missing, days },
 });

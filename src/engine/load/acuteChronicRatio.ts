@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { mean } from "../moments";
 import { presentValues } from "../presentValues";
@@ -36,9 +37,9 @@ export function acuteChronicRatio(
   days: DailyValues,
   { form }: { readonly form: AcuteChronicForm },
 ): Result<AcuteChronicRatio> {
-  const refusals = dailyValueRefusals(days, "day total");
+  const refusals = dailyValueRefusals(days, say`day total`);
   const recent = presentValues(days.slice(-chronicDays));
-  if (recent.length < chronicDays) refusals.push(tooFew("reported days in a row", chronicDays, recent.length));
+  if (recent.length < chronicDays) refusals.push(tooFew(say`reported days in a row`, chronicDays, recent.length));
   if (refusals.length > 0) return refuse(...refusals);
 
   const lastWeek = mean(recent.slice(-acuteDays));
@@ -69,14 +70,14 @@ const lastAverage = (days: DailyValues, span: number): number =>
  */
 const criticism: Caution = {
   code: "ratioCriticised",
-  message:
-    "This ratio describes how the load moved; it does not predict injury and has no safe zone. Acute and chronic load correlate by construction (about 0.5 in random data), and findings stay when the chronic load is replaced by random numbers.",
+  get message() {
+    return say`This ratio describes how the load moved; it does not predict injury and has no safe zone. Acute and chronic load correlate by construction (about 0.5 in random data), and findings stay when the chronic load is replaced by random numbers.`;
+  },
   facts: {},
 };
 
 const notEnoughChronicLoad = (before: number, lastWeek: number): Refusal => ({
   code: "notEnoughChronicLoad",
-  message:
-    "The three weeks before the last one hold too little load to compare with, as after a break; read the loads themselves.",
+  message: say`The three weeks before the last one hold too little load to compare with, as after a break; read the loads themselves.`,
   facts: { before, lastWeek },
 });

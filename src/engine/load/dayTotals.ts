@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { negativeRefusals, rangeRefusals } from "../quantities";
 import { ok, type Refusal, type Result, refuse } from "../result";
 import type { DailyValues } from "./dailyValues";
@@ -25,7 +26,7 @@ export function dayTotals(
 ): Result<DailyValues> {
   const refusals: Refusal[] = [
     ...[firstDay, lastDay, ...entries.map(({ day }) => day)].flatMap(wholeDayRefusals),
-    ...rangeRefusals("days of the diary", 1, longestDiary, lastDay - firstDay + 1),
+    ...rangeRefusals(say`days of the diary`, 1, longestDiary, lastDay - firstDay + 1),
     ...entries.flatMap(({ load }) => (load === null ? [] : negativeRefusals({ "session load": load }))),
   ];
   if (refusals.length > 0) return refuse(...refusals);
@@ -50,7 +51,7 @@ const wholeDayRefusals = (day: number): Refusal[] =>
     : [
         {
           code: "notADay",
-          message: `A day must be a whole serial number; ${day} is not.`,
+          message: say`A day must be a whole serial number; ${day} is not.`,
           facts: { day: String(day) },
         },
       ];

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { mean } from "../moments";
 import { presentValues } from "../presentValues";
 import { ok, type Result, refuse } from "../result";
@@ -17,7 +18,7 @@ export function exponentiallyWeightedAverage(
   { span, start = "firstLoad" }: { readonly span: number; readonly start?: "firstLoad" | "meanOfSpan" },
 ): Result<DailyValues> {
   if (!Number.isInteger(span) || span < 1) throw new RangeError("A span is a whole number of days above zero.");
-  const refusals = dailyValueRefusals(days, "day total");
+  const refusals = dailyValueRefusals(days, say`day total`);
   if (refusals.length > 0) return refuse(...refusals);
 
   const weight = 2 / (span + 1);

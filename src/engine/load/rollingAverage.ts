@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { mean } from "../moments";
 import { presentValues } from "../presentValues";
 import { ok, type Result, refuse } from "../result";
@@ -16,7 +17,7 @@ export function rollingAverage(
 ): Result<DailyValues> {
   if (!Number.isInteger(window) || window < 1) throw new RangeError("A window is a whole number of days above zero.");
   if (!Number.isInteger(reportedDays) || reportedDays < 1) throw new RangeError("At least one day must be reported.");
-  const refusals = dailyValueRefusals(days, "day total");
+  const refusals = dailyValueRefusals(days, say`day total`);
   if (refusals.length > 0) return refuse(...refusals);
   return ok(
     days.map((_, index) => {

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { rangeRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
 
@@ -9,8 +10,8 @@ import { ok, type Result, refuse } from "../result";
  */
 export function sessionLoad(perceivedExertion: number, minutes: number): Result<number> {
   const refusals = [
-    ...rangeRefusals("perceived exertion", 0, 10, perceivedExertion),
-    ...rangeRefusals("minutes of the session", 0, 1440, minutes),
+    ...rangeRefusals(say`perceived exertion`, 0, 10, perceivedExertion),
+    ...rangeRefusals(say`minutes of the session`, 0, 1440, minutes),
   ];
   return refusals.length > 0 ? refuse(...refusals) : ok(perceivedExertion * minutes);
 }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { mean, standardDeviation } from "../moments";
 import { presentValues } from "../presentValues";
@@ -31,10 +32,10 @@ export function weekSummary(
   days: DailyValues,
   { divisor = "n - 1" }: { readonly divisor?: "n - 1" | "n" } = {},
 ): Result<WeekSummary> {
-  const refusals = dailyValueRefusals(days, "day total");
+  const refusals = dailyValueRefusals(days, say`day total`);
   if (days.length !== daysOfWeek) refusals.push(notAWeek(days.length));
   const reported = presentValues(days);
-  if (reported.length === 0) refusals.push(tooFew("reported days", 1, 0));
+  if (reported.length === 0) refusals.push(tooFew(say`reported days`, 1, 0));
   if (refusals.length > 0) return refuse(...refusals);
 
   const total = reported.reduce((sum, load) => sum + load, 0);
@@ -57,18 +58,20 @@ export function weekSummary(
 
 const notAWeek = (days: number): Refusal => ({
   code: "notAWeek",
-  message: `A week has seven days; ${days} were given. Leave days nobody reported blank and type 0 for rest.`,
+  message: say`A week has seven days; ${days} were given. Leave days nobody reported blank and type 0 for rest.`,
   facts: { days },
 });
 
 const daysMissing = (missing: number): Caution => ({
   code: "daysMissing",
-  message: `${missing} of the 7 days ${missing === 1 ? "was" : "were"} not reported: the total counts the others only, and monotony is not given. Type 0 for a rest day.`,
+  message: say`${missing} of the 7 days ${missing === 1 ? "was" : "were"} not reported: the total counts the others only, and monotony is not given. Type 0 for a rest day.`,
   facts: { missing },
 });
 
 const noVariation: Caution = {
   code: "noVariation",
-  message: "All seven days are equal; monotony is not defined without variation.",
+  get message() {
+    return say`All seven days are equal; monotony is not defined without variation.`;
+  },
   facts: {},
 };

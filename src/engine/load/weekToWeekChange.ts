@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { negativeRefusals } from "../quantities";
 import { notPositive } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -9,6 +10,6 @@ import { ok, type Result, refuse } from "../result";
  */
 export function weekToWeekChange(lastWeek: number, thisWeek: number): Result<number> {
   const refusals = negativeRefusals({ "last week's total": lastWeek, "this week's total": thisWeek });
-  if (lastWeek === 0) refusals.push(notPositive("last week's total", lastWeek));
+  if (lastWeek === 0) refusals.push(notPositive(say`last week's total`, lastWeek));
   return refusals.length > 0 ? refuse(...refusals) : ok((100 * (thisWeek - lastWeek)) / lastWeek);
 }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { isRoundingOnly, mean, sumOfSquares } from "../moments";
 import { noSpread, tooFew, unequalLengths } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -22,12 +23,12 @@ export type Line = {
  * Source: any text on linear regression; checked against R 4.2.2 `lm`.
  */
 export function leastSquaresLine(x: readonly number[], y: readonly number[]): Result<Line> {
-  if (x.length !== y.length) return refuse(unequalLengths("x values", "y values", [x.length, y.length]));
-  if (x.length < 2) return refuse(tooFew("points for a line", 2, x.length));
+  if (x.length !== y.length) return refuse(unequalLengths(say`x values`, say`y values`, [x.length, y.length]));
+  if (x.length < 2) return refuse(tooFew(say`points for a line`, 2, x.length));
   const meanX = mean(x);
   const meanY = mean(y);
   const sumOfSquaresX = sumOfSquares(x);
-  if (isRoundingOnly(Math.sqrt(sumOfSquaresX), Math.abs(meanX))) return refuse(noSpread("x values"));
+  if (isRoundingOnly(Math.sqrt(sumOfSquaresX), Math.abs(meanX))) return refuse(noSpread(say`x values`));
 
   let products = 0;
   x.forEach((value, index) => {

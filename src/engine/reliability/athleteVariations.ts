@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { mean, standardDeviation } from "../moments";
 import { presentValues } from "../presentValues";
 import { tooFew } from "../refusals";
@@ -14,7 +15,7 @@ export function athleteVariations(results: RepeatedResults): Result<number[]> {
   if (!positive.ok) return positive;
   const repeated = results.map(presentValues).filter((row) => row.length >= 2);
   if (repeated.length < fewestAthletes) {
-    return refuse(tooFew("athletes with two results", fewestAthletes, repeated.length));
+    return refuse(tooFew(say`athletes with two results`, fewestAthletes, repeated.length));
   }
   return ok(repeated.map((row) => (100 * standardDeviation(row)) / mean(row)));
 }

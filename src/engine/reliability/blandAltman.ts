@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals, type Estimate } from "../confidence";
 import { noncentralTQuantile } from "../distributions/noncentralT";
 import { normalQuantile } from "../distributions/normal";
@@ -50,13 +51,13 @@ export function blandAltman(
   const pairs = completePairs(results, 0, 1);
   const count = pairs.length;
   const reasons = confidenceRefusals(confidence);
-  if (count < fewestAthletes) reasons.push(tooFew("pairs", fewestAthletes, count));
+  if (count < fewestAthletes) reasons.push(tooFew(say`pairs`, fewestAthletes, count));
   if (reasons.length > 0) return refuse(...reasons);
 
   const differences = pairs.map(([first, second]) => first - second);
   const bias = mean(differences);
   const spread = standardDeviation(differences);
-  if (isRoundingOnly(spread, largestSize(pairs))) return refuse(noSpread("differences"));
+  if (isRoundingOnly(spread, largestSize(pairs))) return refuse(noSpread(say`differences`));
   const t = studentTQuantile((1 + confidence) / 2, count - 1);
   const [inner, outer] = limitDistances(method, multiplier, count, confidence, t);
   const biasMargin = (t * spread) / Math.sqrt(count);

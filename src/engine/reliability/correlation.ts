@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { studentTCumulative } from "../distributions/studentT";
 import { isRoundingOnly, mean, sumOfSquares } from "../moments";
 import { noSpread, tooFew, unequalLengths } from "../refusals";
@@ -18,14 +19,14 @@ export type Correlation = {
  */
 export function correlation(first: readonly number[], second: readonly number[]): Result<Correlation> {
   if (first.length !== second.length) {
-    return refuse(unequalLengths("first values", "second values", [first.length, second.length]));
+    return refuse(unequalLengths(say`first values`, say`second values`, [first.length, second.length]));
   }
-  if (first.length < 3) return refuse(tooFew("pairs", 3, first.length));
+  if (first.length < 3) return refuse(tooFew(say`pairs`, 3, first.length));
   const squares = [first, second].map(sumOfSquares) as [number, number];
   if (
     squares.some((sum, index) => isRoundingOnly(Math.sqrt(sum / first.length), largestSize([[first, second][index]!])))
   ) {
-    return refuse(noSpread("values of one kind"));
+    return refuse(noSpread(say`values of one kind`));
   }
 
   const centre = [mean(first), mean(second)] as const;

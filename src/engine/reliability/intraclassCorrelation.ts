@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals, type Estimate, transformEstimate } from "../confidence";
 import { fisherFQuantile } from "../distributions/fisherF";
 import { isRoundingOnly } from "../moments";
@@ -8,12 +9,42 @@ import { type TwoWayLayout, twoWayLayout } from "./twoWayLayout";
 
 /** The six forms of Shrout & Fleiss, each by its model and by what is judged: one result or the mean of all k. */
 export const intraclassForms = {
-  oneWaySingle: { label: "ICC(1,1)", meaning: "one-way random, one result" },
-  agreementSingle: { label: "ICC(2,1)", meaning: "two-way random, absolute agreement, one result" },
-  consistencySingle: { label: "ICC(3,1)", meaning: "two-way mixed, consistency, one result" },
-  oneWayMean: { label: "ICC(1,k)", meaning: "one-way random, mean of k results" },
-  agreementMean: { label: "ICC(2,k)", meaning: "two-way random, absolute agreement, mean of k results" },
-  consistencyMean: { label: "ICC(3,k)", meaning: "two-way mixed, consistency, mean of k results" },
+  oneWaySingle: {
+    label: "ICC(1,1)",
+    get meaning() {
+      return say`one-way random, one result`;
+    },
+  },
+  agreementSingle: {
+    label: "ICC(2,1)",
+    get meaning() {
+      return say`two-way random, absolute agreement, one result`;
+    },
+  },
+  consistencySingle: {
+    label: "ICC(3,1)",
+    get meaning() {
+      return say`two-way mixed, consistency, one result`;
+    },
+  },
+  oneWayMean: {
+    label: "ICC(1,k)",
+    get meaning() {
+      return say`one-way random, mean of k results`;
+    },
+  },
+  agreementMean: {
+    label: "ICC(2,k)",
+    get meaning() {
+      return say`two-way random, absolute agreement, mean of k results`;
+    },
+  },
+  consistencyMean: {
+    label: "ICC(3,k)",
+    get meaning() {
+      return say`two-way mixed, consistency, mean of k results`;
+    },
+  },
 } as const;
 
 export type IntraclassForm = keyof typeof intraclassForms;
@@ -45,10 +76,10 @@ export function intraclassCorrelation(
   const reasons = [...confidenceRefusals(confidence), ...(layout.ok ? [] : layout.reasons)];
   if (!layout.ok || reasons.length > 0) return refuse(...reasons);
   const { athletes, sessions, leftOut, betweenAthletes, grandMean } = layout.value;
-  if (isRoundingOnly(Math.sqrt(betweenAthletes), Math.abs(grandMean))) return refuse(noSpread("athletes' means"));
+  if (isRoundingOnly(Math.sqrt(betweenAthletes), Math.abs(grandMean))) return refuse(noSpread(say`athletes' means`));
 
   const correlation = estimate(layout.value, form, (1 + confidence) / 2);
-  if (correlation === null) return refuse(noTrueSpread(`${intraclassForms[form].label} with its limits`));
+  if (correlation === null) return refuse(noTrueSpread(say`${intraclassForms[form].label} with its limits`));
   return ok({ correlation, athletes, sessions, leftOut });
 }
 

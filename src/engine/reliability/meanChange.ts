@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals, type Estimate } from "../confidence";
 import { studentTCumulative, studentTQuantile } from "../distributions/studentT";
 import { isRoundingOnly, mean, standardDeviation } from "../moments";
@@ -34,12 +35,13 @@ export function meanChange(
 ): Result<MeanChange> {
   const pairs = completePairs(results, earlier, later);
   const reasons = confidenceRefusals(confidence);
-  if (pairs.length < fewestAthletes) reasons.push(tooFew("athletes with both results", fewestAthletes, pairs.length));
+  if (pairs.length < fewestAthletes)
+    reasons.push(tooFew(say`athletes with both results`, fewestAthletes, pairs.length));
   if (reasons.length > 0) return refuse(...reasons);
 
   const differences = pairs.map(([first, second]) => second - first);
   const spread = standardDeviation(differences);
-  if (isRoundingOnly(spread, largestSize(pairs))) return refuse(noSpread("changes"));
+  if (isRoundingOnly(spread, largestSize(pairs))) return refuse(noSpread(say`changes`));
   const value = mean(differences);
   const degreesOfFreedom = pairs.length - 1;
   const standardError = spread / Math.sqrt(pairs.length);

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals } from "../confidence";
 import { errorMultiplier } from "../distributions/errorMultiplier";
 import { notPositive } from "../refusals";
@@ -25,9 +26,9 @@ export function minimalDetectableChange({
   readonly degreesOfFreedom?: number;
 }): Result<number> {
   const reasons = confidenceRefusals(confidence);
-  if (!(typicalError > 0)) reasons.push(notPositive("the typical error", typicalError));
+  if (!(typicalError > 0)) reasons.push(notPositive(say`the typical error`, typicalError));
   if (degreesOfFreedom !== undefined && !(degreesOfFreedom > 0)) {
-    reasons.push(notPositive("the degrees of freedom", degreesOfFreedom));
+    reasons.push(notPositive(say`the degrees of freedom`, degreesOfFreedom));
   }
   if (reasons.length > 0) return refuse(...reasons);
   return ok(errorMultiplier(confidence, degreesOfFreedom) * Math.SQRT2 * typicalError);

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { bisect } from "../bisect";
 import { confidenceRefusals, type Estimate } from "../confidence";
 import { isRoundingOnly } from "../moments";
@@ -40,21 +41,22 @@ export function mixedModel(
   const reasons = confidenceRefusals(confidence);
   const present = results.map(presentValues).filter((row) => row.length > 0);
   const repeated = present.filter((row) => row.length >= 2).length;
-  if (repeated < fewestAthletes) reasons.push(tooFew("athletes with two results", fewestAthletes, repeated));
+  if (repeated < fewestAthletes) reasons.push(tooFew(say`athletes with two results`, fewestAthletes, repeated));
   if (reasons.length > 0) return refuse(...reasons);
 
   const design = designOf(results);
   const { resultCount } = design;
   const degreesOfFreedom = resultCount - present.length - design.sessions + 1;
-  if (degreesOfFreedom < 1) return refuse(tooFew("repeated results", resultCount + 1 - degreesOfFreedom, resultCount));
+  if (degreesOfFreedom < 1)
+    return refuse(tooFew(say`repeated results`, resultCount + 1 - degreesOfFreedom, resultCount));
 
   const isRounding = (squares: number): boolean =>
     isRoundingOnly(Math.sqrt(squares / degreesOfFreedom), largestSize(present));
-  if (isRounding(leastSquaresAt(design, 0).squares)) return refuse(noSpread("results"));
+  if (isRounding(leastSquaresAt(design, 0).squares)) return refuse(noSpread(say`results`));
   const likeliest = likeliestRatio(design);
   const ratio = likeliest < smallestRatio ? 0 : likeliest;
   const { squares } = leastSquaresAt(design, ratio);
-  if (ratio === largestRatio || isRounding(squares)) return refuse(noSpread("repeated results"));
+  if (ratio === largestRatio || isRounding(squares)) return refuse(noSpread(say`repeated results`));
   const varianceWithin = squares / (resultCount - design.sessions);
   return ok({
     athletes: present.length,

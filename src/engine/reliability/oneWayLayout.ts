@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals, type Estimate } from "../confidence";
 import { isRoundingOnly, mean, sumOfSquares } from "../moments";
 import { presentValues } from "../presentValues";
@@ -35,7 +36,7 @@ export function oneWayLayout(
   const rows = results.map(presentValues).filter((row) => row.length > 0);
   const repeated = rows.filter((row) => row.length >= 2).length;
   const reasons = confidenceRefusals(confidence);
-  if (repeated < 2) reasons.push(tooFew("athletes with two results", 2, repeated));
+  if (repeated < 2) reasons.push(tooFew(say`athletes with two results`, 2, repeated));
   if (reasons.length > 0) return refuse(...reasons);
 
   const origin = rows[0]![0]!;
@@ -49,7 +50,8 @@ export function oneWayLayout(
   const degreesOfFreedom = resultCount - athletes;
   const betweenAthletes = betweenSquares / (athletes - 1);
   const withinAthletes = withinSquares / degreesOfFreedom;
-  if (isRoundingOnly(Math.sqrt(withinAthletes), largestSize(rows))) return refuse(noSpread("results of each athlete"));
+  if (isRoundingOnly(Math.sqrt(withinAthletes), largestSize(rows)))
+    return refuse(noSpread(say`results of each athlete`));
   const squaredCounts = offsets.reduce((sum, row) => sum + row.length ** 2, 0);
   const effective = (resultCount - squaredCounts / resultCount) / (athletes - 1);
   return ok({

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { isRoundingOnly, sumOfSquares } from "../moments";
 import { presentValues } from "../presentValues";
 import { noSpread, notPositive, tooFew } from "../refusals";
@@ -27,8 +28,8 @@ export function pooledNoise(
   const repeated = present.filter((set) => set.length >= 2);
   const badValue = present.flat().find((value) => value <= 0);
   const reasons = [];
-  if (badValue !== undefined) reasons.push(notPositive("every trial", badValue));
-  if (repeated.length === 0) reasons.push(tooFew("sets with two trials", 1, 0));
+  if (badValue !== undefined) reasons.push(notPositive(say`every trial`, badValue));
+  if (repeated.length === 0) reasons.push(tooFew(say`sets with two trials`, 1, 0));
   if (reasons.length > 0) return refuse(...reasons);
 
   let squares = 0;
@@ -41,6 +42,6 @@ export function pooledNoise(
     for (const log of logs) magnitude = Math.max(magnitude, Math.abs(log), 1);
   }
   const logStandardDeviation = Math.sqrt(squares / degreesOfFreedom);
-  if (isRoundingOnly(logStandardDeviation, magnitude)) return refuse(noSpread("trials of each set"));
+  if (isRoundingOnly(logStandardDeviation, magnitude)) return refuse(noSpread(say`trials of each set`));
   return ok({ logStandardDeviation, degreesOfFreedom, setCount: repeated.length });
 }

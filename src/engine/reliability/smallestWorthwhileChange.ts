@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { notPositive } from "../refusals";
 import { ok, type Result, refuse } from "../result";
 
@@ -15,5 +16,5 @@ export function smallestWorthwhileChange(
   basis: { readonly standardDeviation: number; readonly share?: number } | { readonly anchor: number },
 ): Result<number> {
   const size = "anchor" in basis ? basis.anchor : basis.standardDeviation * (basis.share ?? 0.2);
-  return size > 0 ? ok(size) : refuse(notPositive("the smallest worthwhile change", size));
+  return size > 0 ? ok(size) : refuse(notPositive(say`the smallest worthwhile change`, size));
 }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { negative, outOfRange } from "../refusals";
 import { ok, type Result, refuse } from "../result";
 
@@ -11,9 +12,9 @@ import { ok, type Result, refuse } from "../result";
  */
 export function standardErrorOfMeasurement(standardDeviation: number, intraclassCorrelation: number): Result<number> {
   const reasons = [];
-  if (!(standardDeviation >= 0)) reasons.push(negative("the standard deviation", standardDeviation));
+  if (!(standardDeviation >= 0)) reasons.push(negative(say`the standard deviation`, standardDeviation));
   if (!(Math.abs(intraclassCorrelation) <= 1)) {
-    reasons.push(outOfRange("the intraclass correlation", -1, 1, intraclassCorrelation));
+    reasons.push(outOfRange(say`the intraclass correlation`, -1, 1, intraclassCorrelation));
   }
   if (reasons.length > 0) return refuse(...reasons);
   return ok(standardDeviation * Math.sqrt(1 - intraclassCorrelation));

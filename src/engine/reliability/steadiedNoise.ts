@@ -1,5 +1,6 @@
 import digamma from "@stdlib/math-base-special-digamma";
 import trigamma from "@stdlib/math-base-special-trigamma";
+import { say } from "../../language/say";
 import { bisect } from "../bisect";
 import { mean, median, sumOfSquares, variance } from "../moments";
 import { presentValues } from "../presentValues";
@@ -29,12 +30,12 @@ export function steadiedNoise(
 ): Result<readonly Noise[]> {
   const present = athletes.map((sets) => sets.map(presentValues));
   const badValue = present.flat(2).find((value) => value <= 0);
-  if (badValue !== undefined) return refuse(notPositive("every trial", badValue));
+  if (badValue !== undefined) return refuse(notPositive(say`every trial`, badValue));
   const own = present.map(ownNoise);
   const repeated = own.filter(({ degreesOfFreedom }) => degreesOfFreedom > 0);
-  if (repeated.length < 3) return refuse(tooFew("athletes with two trials of a side", 3, repeated.length));
+  if (repeated.length < 3) return refuse(tooFew(say`athletes with two trials of a side`, 3, repeated.length));
   const group = pool(repeated);
-  if (group.squares === 0) return refuse(noSpread("trials of each set"));
+  if (group.squares === 0) return refuse(noSpread(say`trials of each set`));
 
   const prior = lentByGroup(repeated, group);
   return ok(

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { isRoundingOnly, mean, sumOfSquares } from "../moments";
 import { noSpread, tooFew } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -31,9 +32,9 @@ export function twoWayLayout(results: RepeatedResults): Result<TwoWayLayout> {
   const athletes = rows.length;
   const sessions = results[0]?.length ?? 0;
   const reasons = [];
-  if (sessions < 2) reasons.push(tooFew("sessions", 2, sessions));
+  if (sessions < 2) reasons.push(tooFew(say`sessions`, 2, sessions));
   if (athletes < fewestAthletes) {
-    reasons.push(tooFew("athletes with every result", fewestAthletes, athletes));
+    reasons.push(tooFew(say`athletes with every result`, fewestAthletes, athletes));
   }
   if (reasons.length > 0) return refuse(...reasons);
 
@@ -50,7 +51,7 @@ export function twoWayLayout(results: RepeatedResults): Result<TwoWayLayout> {
     });
   });
   const residual = residualSquares / ((athletes - 1) * (sessions - 1));
-  if (isRoundingOnly(Math.sqrt(residual), largestSize(rows))) return refuse(noSpread("repeated results"));
+  if (isRoundingOnly(Math.sqrt(residual), largestSize(rows))) return refuse(noSpread(say`repeated results`));
 
   const withinSquares = offsets.reduce((sum, row) => sum + sumOfSquares(row), 0);
   return ok({

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { negativeRefusals, positiveRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
@@ -60,6 +61,6 @@ export function changeOfDirectionDeficit(
 
 const fasterThanStraight = (seconds: number): Caution => ({
   code: "fasterThanStraight",
-  message: "The 505 was no slower than the straight run; one of the times must be wrong.",
+  message: say`The 505 was no slower than the straight run; one of the times must be wrong.`,
   facts: { seconds },
 });

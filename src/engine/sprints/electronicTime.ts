@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { negativeRefusals, positiveRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
@@ -35,6 +36,6 @@ export function electronicTime(
 
 const approximation = (correction: number, uncertainty: number): Caution => ({
   code: "approximation",
-  message: `Converted from a hand time by adding ${correction} s, true to about ${uncertainty} s: not to be ranked with electronic times.`,
+  message: say`Converted from a hand time by adding ${correction} s, true to about ${uncertainty} s: not to be ranked with electronic times.`,
   facts: { correction, uncertainty },
 });

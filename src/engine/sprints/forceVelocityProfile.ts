@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { customaryGravity, type Gravity } from "../gravity";
 import { rangeRefusals } from "../quantities";
 import { leastSquaresLine } from "../regression/leastSquaresLine";
@@ -55,7 +56,7 @@ export function forceVelocityProfile(
 ): Result<ForceVelocityProfile> {
   const refusals = [
     ...curveRefusals(curve),
-    ...rangeRefusals("body mass", 15, 300, bodyMass),
+    ...rangeRefusals(say`body mass`, 15, 300, bodyMass),
     ...(air ? airRefusals(air) : []),
   ];
   if (refusals.length > 0) return refuse(...refusals);
@@ -104,7 +105,7 @@ function airDrag({ statureMetres, temperature = 20, pressure = 760 }: Air, bodyM
 }
 
 const airRefusals = ({ statureMetres, temperature = 20, pressure = 760 }: Air): Refusal[] => [
-  ...rangeRefusals("stature in metres", 1, 2.5, statureMetres),
-  ...rangeRefusals("air temperature", -30, 50, temperature),
-  ...rangeRefusals("air pressure in Torr", 400, 820, pressure),
+  ...rangeRefusals(say`stature in metres`, 1, 2.5, statureMetres),
+  ...rangeRefusals(say`air temperature`, -30, 50, temperature),
+  ...rangeRefusals(say`air pressure in Torr`, 400, 820, pressure),
 ];

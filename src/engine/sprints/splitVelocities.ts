@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { tooFew } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -35,7 +36,7 @@ export function splitVelocities(
 ): Result<SplitVelocities> {
   const read = splitsFrom(distances, times);
   if (!read.ok) return read;
-  if (read.value.length === 0) return refuse(tooFew("splits", 1, 0));
+  if (read.value.length === 0) return refuse(tooFew(say`splits`, 1, 0));
   const start: Split = { distance: 0, time: 0 };
   const intervals = read.value.map((split, index) => intervalBetween(read.value[index - 1] ?? start, split));
   return ok({
@@ -63,6 +64,6 @@ function isSuspect(intervals: readonly SplitInterval[], index: number): boolean 
 
 const suspectInterval = ({ fromDistance, toDistance, velocity }: SplitInterval): Caution => ({
   code: "suspectInterval",
-  message: `From ${fromDistance} to ${toDistance} m the athlete would have run ${velocity.toFixed(1)} m/s, far faster than just beside it: check the gate times.`,
+  message: say`From ${fromDistance} to ${toDistance} m the athlete would have run ${velocity.toFixed(1)} m/s, far faster than just beside it: check the gate times.`,
   facts: { fromDistance, toDistance, velocity },
 });

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { positiveRefusals } from "../quantities";
 import { unequalLengths } from "../refusals";
 import { ok, type Refusal, type Result, refuse } from "../result";
@@ -11,7 +12,7 @@ export type Split = { readonly distance: number; readonly time: number };
  */
 export function splitsFrom(distances: readonly (number | null)[], times: readonly (number | null)[]): Result<Split[]> {
   if (distances.length !== times.length)
-    return refuse(unequalLengths("distances", "times", [distances.length, times.length]));
+    return refuse(unequalLengths(say`distances`, "times", [distances.length, times.length]));
   const splits = distances.flatMap((distance, index) => {
     const time = times[index] ?? null;
     return distance === null || time === null ? [] : [{ distance, time }];
@@ -30,6 +31,6 @@ export function splitsFrom(distances: readonly (number | null)[], times: readonl
 
 const notRising = (before: Split, split: Split): Refusal => ({
   code: "notRising",
-  message: `Distances and times must rise from split to split; ${split.distance} m in ${split.time} s follows ${before.distance} m in ${before.time} s.`,
+  message: say`Distances and times must rise from split to split; ${split.distance} m in ${split.time} s follows ${before.distance} m in ${before.time} s.`,
   facts: { distance: split.distance, time: split.time, distanceBefore: before.distance, timeBefore: before.time },
 });

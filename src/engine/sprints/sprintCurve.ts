@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { rangeRefusals } from "../quantities";
 import type { Refusal } from "../result";
 
@@ -11,8 +12,8 @@ export type SprintCurve = { readonly maximalVelocity: number; readonly timeConst
 
 /** Reasons why a curve is no human sprint (4 to 13 m/s, 0.4 to 2.5 s): common practice, no source. */
 export const curveRefusals = ({ maximalVelocity, timeConstant }: SprintCurve): Refusal[] => [
-  ...rangeRefusals("maximal velocity", 4, 13, maximalVelocity),
-  ...rangeRefusals("time constant", 0.4, 2.5, timeConstant),
+  ...rangeRefusals(say`maximal velocity`, 4, 13, maximalVelocity),
+  ...rangeRefusals(say`time constant`, 0.4, 2.5, timeConstant),
 ];
 
 /** v(t) in m/s. */

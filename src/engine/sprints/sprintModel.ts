@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { type Caution, extrapolated, fewDegreesOfFreedom } from "../caution";
 import { confidenceRefusals, type Estimate } from "../confidence";
 import { studentTQuantile } from "../distributions/studentT";
@@ -59,7 +60,7 @@ export function sprintModel(
   if (!read.ok || refusals.length > 0) return refuse(...refusals);
   const splits = read.value;
   const fewest = withTimeOffset ? 4 : 3;
-  if (splits.length < fewest) return refuse(tooFew("splits", fewest, splits.length));
+  if (splits.length < fewest) return refuse(tooFew(say`splits`, fewest, splits.length));
 
   const start = [1.05 * fastestInterval(splits), 1, ...(withTimeOffset ? [0] : [])];
   const linearise = residualsIn === "distance" ? distanceResiduals : timeResiduals;
@@ -145,7 +146,7 @@ function fastestInterval(splits: readonly Split[]): number {
 function cautionsOf(splits: readonly Split[], maximalVelocity: number, degreesOfFreedom: number): Caution[] {
   const cautions: Caution[] = [];
   if (splits.at(-1)!.distance < longEnough) {
-    cautions.push(extrapolated("maximal velocity in m/s", maximalVelocity, fastestInterval(splits)));
+    cautions.push(extrapolated(say`maximal velocity in m/s`, maximalVelocity, fastestInterval(splits)));
   }
   if (degreesOfFreedom < 3) cautions.push(fewDegreesOfFreedom(degreesOfFreedom));
   return cautions;
@@ -153,6 +154,8 @@ function cautionsOf(splits: readonly Split[], maximalVelocity: number, degreesOf
 
 const noFit: Refusal = {
   code: "noFit",
-  message: "No sprint curve fits these splits. Check the distances and times.",
+  get message() {
+    return say`No sprint curve fits these splits. Check the distances and times.`;
+  },
   facts: {},
 };

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { zWithoutRounding } from "../moments";
 import { notPositive, tooFew, unequalLengths } from "../refusals";
 import { ok, type Refusal, type Result, refuse } from "../result";
@@ -44,16 +45,16 @@ export function compositeScores(weighted: readonly WeightedQuality[]): Result<Co
   const tests = weighted.flatMap(({ tests }) => tests);
   const first = tests[0];
   if (first === undefined || weighted.some(({ tests }) => tests.length === 0)) {
-    return refuse(tooFew("tests of each quality", 1, 0));
+    return refuse(tooFew(say`tests of each quality`, 1, 0));
   }
   const reasons: Refusal[] = [];
   for (const { quality, weight } of weighted)
-    if (!(weight > 0)) reasons.push(notPositive(`the weight of ${quality}`, weight));
+    if (!(weight > 0)) reasons.push(notPositive(say`the weight of ${quality}`, weight));
   for (const { test, weight, scores } of tests) {
-    if (!(weight > 0)) reasons.push(notPositive(`the weight of ${test}`, weight));
+    if (!(weight > 0)) reasons.push(notPositive(say`the weight of ${test}`, weight));
     if (scores.length !== first.scores.length) {
       reasons.push(
-        unequalLengths(`scores of ${first.test}`, `scores of ${test}`, [first.scores.length, scores.length]),
+        unequalLengths(say`scores of ${first.test}`, say`scores of ${test}`, [first.scores.length, scores.length]),
       );
     }
   }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { isRoundingOnly, median } from "../moments";
 import { presentValues } from "../presentValues";
 import { mostEqual, tooFew } from "../refusals";
@@ -18,10 +19,10 @@ export function modifiedZScores(
   { direction }: { readonly direction: Direction },
 ): Result<(number | null)[]> {
   const present = presentValues(higherIsBetter(scores, { direction }));
-  if (present.length < 3) return refuse(tooFew("scores", 3, present.length));
+  if (present.length < 3) return refuse(tooFew(say`scores`, 3, present.length));
   const centre = median(present);
   const spread = median(present.map((score) => Math.abs(score - centre)));
-  if (isRoundingOnly(spread, Math.abs(centre))) return refuse(mostEqual("scores"));
+  if (isRoundingOnly(spread, Math.abs(centre))) return refuse(mostEqual(say`scores`));
   return ok(
     fillPlaces(
       scores,

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { presentValues } from "../presentValues";
 import { tooFew } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -27,7 +28,7 @@ export function percentileRanks(
 ): Result<(number | null)[]> {
   const present = presentValues(higherIsBetter(scores, reading));
   const n = present.length;
-  if (n < 2) return refuse(tooFew("scores", 2, n));
+  if (n < 2) return refuse(tooFew(say`scores`, 2, n));
   const percentile = (below: number, equal: number): number => {
     switch (method) {
       case "midrank":

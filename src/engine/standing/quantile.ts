@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { ascending } from "../moments";
 import { presentValues } from "../presentValues";
 import { outOfRange, tooFew } from "../refusals";
@@ -21,8 +22,8 @@ export function quantile(
 ): Result<number> {
   const sorted = ascending(presentValues(values));
   const reasons = [];
-  if (sorted.length < 1) reasons.push(tooFew("values", 1, 0));
-  if (!(share >= 0 && share <= 1)) reasons.push(outOfRange("the share", 0, 1, share));
+  if (sorted.length < 1) reasons.push(tooFew(say`values`, 1, 0));
+  if (!(share >= 0 && share <= 1)) reasons.push(outOfRange(say`the share`, 0, 1, share));
   if (reasons.length > 0) return refuse(...reasons);
 
   const offset = { 5: 1 / 2, 6: 0, 7: 1, 8: 1 / 3 }[type];

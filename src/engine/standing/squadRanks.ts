@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { presentValues } from "../presentValues";
 import { tooFew } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -18,7 +19,7 @@ export function squadRanks(
   { ties = "competition", ...reading }: ScoreReading & { readonly ties?: TieRule },
 ): Result<(number | null)[]> {
   const present = presentValues(higherIsBetter(scores, reading));
-  if (present.length < 1) return refuse(tooFew("scores", 1, 0));
+  if (present.length < 1) return refuse(tooFew(say`scores`, 1, 0));
   const ranks = placings(present).map(({ below, equal }) => {
     const best = present.length - below - equal + 1;
     return ties === "competition" ? best : best + (equal - 1) / 2;

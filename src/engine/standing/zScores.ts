@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { isRoundingOnly, mean, standardDeviation, zWithoutRounding } from "../moments";
 import { presentValues } from "../presentValues";
 import { noSpread, tooFew } from "../refusals";
@@ -14,10 +15,10 @@ export function zScores(
   { direction }: { readonly direction: Direction },
 ): Result<(number | null)[]> {
   const present = presentValues(higherIsBetter(scores, { direction }));
-  if (present.length < 3) return refuse(tooFew("scores", 3, present.length));
+  if (present.length < 3) return refuse(tooFew(say`scores`, 3, present.length));
   const centre = mean(present);
   const spread = standardDeviation(present);
-  if (isRoundingOnly(spread, Math.abs(centre))) return refuse(noSpread("scores"));
+  if (isRoundingOnly(spread, Math.abs(centre))) return refuse(noSpread(say`scores`));
   return ok(
     fillPlaces(
       scores,

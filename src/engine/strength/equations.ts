@@ -1,3 +1,5 @@
+import { say } from "../../language/say";
+
 /** Equations that turn a load lifted `r` times to failure into the load that can be lifted once. */
 export type StrengthEquationName =
   | "epley"
@@ -38,7 +40,9 @@ export const repetitionRange: RepetitionRange = { trusted: [2, 10], most: 15 };
 export const strengthEquations: readonly StrengthEquation[] = [
   {
     name: "epley",
-    label: "Epley",
+    get label() {
+      return say`Epley`;
+    },
     formula: "w (1 + r / 30)",
     source: "Epley 1985, poundage chart (as quoted by secondary pages)",
     repetitions: repetitionRange,
@@ -46,7 +50,9 @@ export const strengthEquations: readonly StrengthEquation[] = [
   },
   {
     name: "brzycki",
-    label: "Brzycki",
+    get label() {
+      return say`Brzycki`;
+    },
     formula: "36 w / (37 - r)",
     source: "Brzycki 1993, JOPERD 64:88-90 (as quoted by secondary pages)",
     repetitions: repetitionRange,
@@ -54,7 +60,9 @@ export const strengthEquations: readonly StrengthEquation[] = [
   },
   {
     name: "brzyckiDecimal",
-    label: "Brzycki, decimal form",
+    get label() {
+      return say`Brzycki, decimal form`;
+    },
     formula: "w / (1.0278 - 0.0278 r)",
     source: "Brzycki 1993, JOPERD 64:88-90 (as quoted by secondary pages)",
     repetitions: repetitionRange,
@@ -62,7 +70,9 @@ export const strengthEquations: readonly StrengthEquation[] = [
   },
   {
     name: "lander",
-    label: "Lander",
+    get label() {
+      return say`Lander`;
+    },
     formula: "100 w / (101.3 - 2.67123 r)",
     source: "Lander 1985, NSCA J 6:60-61 (as quoted by secondary pages)",
     repetitions: repetitionRange,
@@ -70,7 +80,9 @@ export const strengthEquations: readonly StrengthEquation[] = [
   },
   {
     name: "lombardi",
-    label: "Lombardi",
+    get label() {
+      return say`Lombardi`;
+    },
     formula: "w r^0.10",
     source: "Lombardi 1989, textbook (as quoted by secondary pages)",
     repetitions: repetitionRange,
@@ -78,7 +90,9 @@ export const strengthEquations: readonly StrengthEquation[] = [
   },
   {
     name: "mayhew",
-    label: "Mayhew et al.",
+    get label() {
+      return say`Mayhew et al.`;
+    },
     formula: "100 w / (52.2 + 41.9 exp(-0.055 r))",
     source: "Mayhew et al. 1992, J Appl Sport Sci Res 6:200-206, bench press (as quoted by secondary pages)",
     repetitions: repetitionRange,
@@ -86,7 +100,9 @@ export const strengthEquations: readonly StrengthEquation[] = [
   },
   {
     name: "oConner",
-    label: "O'Conner et al.",
+    get label() {
+      return say`O'Conner et al.`;
+    },
     formula: "w (1 + 0.025 r)",
     source: "O'Conner et al. 1989, textbook (as quoted by secondary pages)",
     repetitions: repetitionRange,
@@ -94,7 +110,9 @@ export const strengthEquations: readonly StrengthEquation[] = [
   },
   {
     name: "wathan",
-    label: "Wathan",
+    get label() {
+      return say`Wathan`;
+    },
     formula: "100 w / (48.8 + 53.8 exp(-0.075 r))",
     source: "Wathan 1994, NSCA Essentials, first edition (as quoted by secondary pages)",
     repetitions: repetitionRange,

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { type Caution, extrapolated, fewDegreesOfFreedom } from "../caution";
 import { confidenceRefusals, type Estimate } from "../confidence";
 import { studentTQuantile } from "../distributions/studentT";
@@ -45,7 +46,7 @@ export function loadVelocityProfile(
   }: { readonly minimumVelocityThreshold: number; readonly confidence?: number },
 ): Result<LoadVelocityProfile> {
   if (loads.length !== velocities.length)
-    return refuse(unequalLengths("loads", "velocities", [loads.length, velocities.length]));
+    return refuse(unequalLengths(say`loads`, "velocities", [loads.length, velocities.length]));
   const pairs = loads.flatMap((load, index) => {
     const velocity = velocities[index] ?? null;
     return load === null || velocity === null ? [] : [{ load, velocity }];
@@ -56,7 +57,7 @@ export function loadVelocityProfile(
     ...confidenceRefusals(confidence),
   ];
   const distinctLoads = new Set(pairs.map(({ load }) => load)).size;
-  if (distinctLoads < 3) refusals.push(tooFew("different loads with a velocity", 3, distinctLoads));
+  if (distinctLoads < 3) refusals.push(tooFew(say`different loads with a velocity`, 3, distinctLoads));
   if (refusals.length > 0) return refuse(...refusals);
 
   const liftedLoads = pairs.map(({ load }) => load);
@@ -92,9 +93,9 @@ export function loadVelocityProfile(
 function lineRefusals(line: Line, threshold: number): Refusal[] {
   if (line.slope >= 0) return [velocityDoesNotFall(line.slope)];
   const refusals: Refusal[] = [];
-  if (line.rSquared < 0.9) refusals.push(outOfRange("r squared of the line", 0.9, 1, line.rSquared));
+  if (line.rSquared < 0.9) refusals.push(outOfRange(say`r squared of the line`, 0.9, 1, line.rSquared));
   if (threshold >= line.intercept)
-    refusals.push(notPositive("estimated maximum", (threshold - line.intercept) / line.slope));
+    refusals.push(notPositive(say`estimated maximum`, (threshold - line.intercept) / line.slope));
   return refusals;
 }
 
@@ -123,32 +124,33 @@ function cautionsOf(line: Line, load: number, heaviest: number, fieller: unknown
   if (line.rSquared < 0.95) cautions.push(scattered(line.rSquared));
   if (line.degreesOfFreedom < 2) cautions.push(fewDegreesOfFreedom(line.degreesOfFreedom));
   if (fieller === null) cautions.push(slopeTooUncertain);
-  if (load > 1.25 * heaviest) cautions.push(extrapolated("estimated maximum", load, heaviest));
+  if (load > 1.25 * heaviest) cautions.push(extrapolated(say`estimated maximum`, load, heaviest));
   if (load < heaviest) cautions.push(belowLifted(load, heaviest));
   return cautions;
 }
 
 const velocityDoesNotFall = (slope: number): Refusal => ({
   code: "velocityDoesNotFall",
-  message:
-    "Velocity must fall as the load rises; in these lifts it does not. Check that loads and velocities are paired.",
+  message: say`Velocity must fall as the load rises; in these lifts it does not. Check that loads and velocities are paired.`,
   facts: { slope },
 });
 
 const scattered = (rSquared: number): Caution => ({
   code: "scattered",
-  message: `The lifts scatter around the line (r squared ${rSquared.toFixed(3)}, at least 0.95 is wanted): a rough estimate.`,
+  message: say`The lifts scatter around the line (r squared ${rSquared.toFixed(3)}, at least 0.95 is wanted): a rough estimate.`,
   facts: { rSquared },
 });
 
 const slopeTooUncertain: Caution = {
   code: "slopeTooUncertain",
-  message: "There are too few or too scattered lifts for finite limits of the maximum. Add loads.",
+  get message() {
+    return say`There are too few or too scattered lifts for finite limits of the maximum. Add loads.`;
+  },
   facts: {},
 };
 
 const belowLifted = (estimate: number, heaviest: number): Caution => ({
   code: "belowLifted",
-  message: "The estimated maximum is below the heaviest load already lifted: the threshold or an effort was wrong.",
+  message: say`The estimated maximum is below the heaviest load already lifted: the threshold or an effort was wrong.`,
   facts: { estimate, heaviest },
 });

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { rangeRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
 
@@ -8,6 +9,6 @@ import { ok, type Result, refuse } from "../result";
  * Source: Zourdos et al. 2016, J Strength Cond Res 30:267-275 (from memory).
  */
 export function perceivedExertion(repetitionsInReserve: number): Result<number> {
-  const refusals = rangeRefusals("repetitions in reserve", 0, 9, repetitionsInReserve);
+  const refusals = rangeRefusals(say`repetitions in reserve`, 0, 9, repetitionsInReserve);
   return refusals.length > 0 ? refuse(...refusals) : ok(10 - repetitionsInReserve);
 }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { rangeRefusals } from "../quantities";
 import { tooFew } from "../refusals";
@@ -44,7 +45,7 @@ export function percentOfMaximum(
 ): Result<PercentOfMaximum> {
   const first = table[0];
   const last = table.at(-1);
-  if (!first || !last) return refuse(tooFew("rows in the table", 1, 0));
+  if (!first || !last) return refuse(tooFew(say`rows in the table`, 1, 0));
   const refusals = [
     ...tableRefusals(table),
     ...rangeRefusals("repetitions", first.repetitions, last.repetitions, repetitions),
@@ -76,19 +77,20 @@ function tableRefusals(table: readonly PercentRow[]): Refusal[] {
 
 const tableOutOfOrder: Refusal = {
   code: "tableOutOfOrder",
-  message:
-    "From row to row of the table the repetitions must rise and the percentages fall, from at most 100 and above zero.",
+  get message() {
+    return say`From row to row of the table the repetitions must rise and the percentages fall, from at most 100 and above zero.`;
+  },
   facts: {},
 };
 
 const copiesDisagree = (row: PercentRow, others: readonly number[]): Caution => ({
   code: "copiesDisagree",
-  message: `Copies of this table disagree at ${row.repetitions} repetitions: ${[row.percent, ...others].join(", ")} %.`,
+  message: say`Copies of this table disagree at ${row.repetitions} repetitions: ${[row.percent, ...others].join(", ")} %.`,
   facts: { repetitions: row.repetitions, percent: row.percent, others: others.join(", ") },
 });
 
 const betweenRows = (lower: number, upper: number): Caution => ({
   code: "betweenRows",
-  message: `The table has no such row; the percentage is taken between ${lower} and ${upper} repetitions.`,
+  message: say`The table has no such row; the percentage is taken between ${lower} and ${upper} repetitions.`,
   facts: { lower, upper },
 });

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { rangeRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
 
@@ -8,6 +9,6 @@ import { ok, type Result, refuse } from "../result";
  * Source: Zourdos et al. 2016, J Strength Cond Res 30:267-275 (from memory).
  */
 export function repetitionsInReserve(perceivedExertion: number): Result<number> {
-  const refusals = rangeRefusals("perceived exertion of the set", 1, 10, perceivedExertion);
+  const refusals = rangeRefusals(say`perceived exertion of the set`, 1, 10, perceivedExertion);
   return refusals.length > 0 ? refuse(...refusals) : ok(10 - perceivedExertion);
 }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Caution } from "../caution";
 import { negativeRefusals, rangeRefusals } from "../quantities";
 import { ok, type Result, refuse } from "../result";
@@ -19,13 +20,13 @@ export function repetitionsToFailure(
 ): Result<RepetitionsToFailure> {
   const { most, trusted } = repetitionRange;
   const refusals = [
-    ...rangeRefusals("repetitions done", 1, most, repetitionsDone),
+    ...rangeRefusals(say`repetitions done`, 1, most, repetitionsDone),
     ...negativeRefusals({ "repetitions in reserve": repetitionsInReserve }),
   ];
   if (refusals.length > 0) return refuse(...refusals);
   const complete = Math.floor(repetitionsDone);
   const repetitions = complete + repetitionsInReserve;
-  const tooMany = rangeRefusals("repetitions with those in reserve", 1, most, repetitions);
+  const tooMany = rangeRefusals(say`repetitions with those in reserve`, 1, most, repetitions);
   if (tooMany.length > 0) return refuse(...tooMany);
 
   const cautions: Caution[] = [];
@@ -38,24 +39,24 @@ export function repetitionsToFailure(
 
 const incompleteRepetition = (done: number, counted: number): Caution => ({
   code: "incompleteRepetition",
-  message: `Only complete repetitions count: ${done} is taken as ${counted}.`,
+  message: say`Only complete repetitions count: ${done} is taken as ${counted}.`,
   facts: { done, counted },
 });
 
 const estimatedFromReserve = (reserve: number): Caution => ({
   code: "estimatedFromReserve",
-  message: `The set was not taken to failure: ${reserve} in reserve is the lifter's own estimate.`,
+  message: say`The set was not taken to failure: ${reserve} in reserve is the lifter's own estimate.`,
   facts: { reserve },
 });
 
 const reserveIsAGuess = (reserve: number): Caution => ({
   code: "reserveIsAGuess",
-  message: `More than 3 repetitions in reserve (${reserve}) can hardly be judged; take the set closer to failure.`,
+  message: say`More than 3 repetitions in reserve (${reserve}) can hardly be judged; take the set closer to failure.`,
   facts: { reserve },
 });
 
 const rough = (repetitions: number): Caution => ({
   code: "rough",
-  message: `${repetitions} repetitions say little about a single one: a rough estimate. Use 2 to 10.`,
+  message: say`${repetitions} repetitions say little about a single one: a rough estimate. Use 2 to 10.`,
   facts: { repetitions },
 });

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { positiveRefusals } from "../quantities";
 import { tooFew } from "../refusals";
 import { ok, type Result, refuse } from "../result";
@@ -13,13 +14,13 @@ export function roundToDumbbells(
   target: number,
   { weights, rule = "down" }: { readonly weights: readonly number[]; readonly rule?: LoadRounding },
 ): Result<Dumbbell> {
-  if (weights.length === 0) return refuse(tooFew("dumbbells", 1, 0));
+  if (weights.length === 0) return refuse(tooFew(say`dumbbells`, 1, 0));
   const refusals = [
     ...positiveRefusals({ "target load": target }),
     ...weights.flatMap((weight) => positiveRefusals({ weight })),
   ];
   if (refusals.length > 0) return refuse(...refusals);
   const load = pickLoad(weights, target, rule);
-  if (load === null) return refuse(belowLightest("the lightest dumbbell", Math.min(...weights), target));
+  if (load === null) return refuse(belowLightest(say`the lightest dumbbell`, Math.min(...weights), target));
   return ok({ load, percentOfTarget: (100 * load) / target });
 }

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { positiveRefusals, rangeRefusals } from "../quantities";
 import { ok, type Refusal, type Result, refuse } from "../result";
 import { belowLightest, type LoadRounding, pickLoad } from "./rounding";
@@ -35,7 +36,7 @@ export function roundToPlates(
   }: { readonly bar: number; readonly plates: readonly Plates[]; readonly rule?: LoadRounding },
 ): Result<LoadedBar> {
   const refusals: Refusal[] = [
-    ...rangeRefusals("target load", lightestTarget, heaviestTarget, target),
+    ...rangeRefusals(say`target load`, lightestTarget, heaviestTarget, target),
     ...positiveRefusals({ bar }),
     ...plates.flatMap(plateRefusals),
   ];
@@ -50,7 +51,7 @@ export function roundToPlates(
     aim,
     rule,
   );
-  if (load === null) return refuse(belowLightest("the bar", bar, target));
+  if (load === null) return refuse(belowLightest(say`the bar`, bar, target));
   return ok({
     load: load / 1000,
     percentOfTarget: (100 * (load / 1000)) / target,
@@ -94,15 +95,15 @@ function platesOf(side: Side): number[] {
 }
 
 const plateRefusals = ({ weight, pairs }: Plates): Refusal[] => [
-  ...rangeRefusals("plate weight", smallestPlate, heaviestTarget, weight),
-  ...(pairs === null ? [] : rangeRefusals("pairs of a plate", 0, mostPlatesOfOneSize, pairs)),
-  ...(pairs === null || Number.isInteger(pairs) ? [] : [notWhole("pairs of a plate", pairs)]),
+  ...rangeRefusals(say`plate weight`, smallestPlate, heaviestTarget, weight),
+  ...(pairs === null ? [] : rangeRefusals(say`pairs of a plate`, 0, mostPlatesOfOneSize, pairs)),
+  ...(pairs === null || Number.isInteger(pairs) ? [] : [notWhole(say`pairs of a plate`, pairs)]),
 ];
 
 const thousandths = (weight: number): number => Math.round(weight * 1000);
 
 const notWhole = (what: string, value: number): Refusal => ({
   code: "notWhole",
-  message: `The ${what} must be a whole number; ${value} is not.`,
+  message: say`The ${what} must be a whole number; ${value} is not.`,
   facts: { what, value },
 });

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import type { Refusal } from "../result";
 
 /** "down" never exceeds the target, for safety; "nearest" may, and takes the lighter of two equally near loads. */
@@ -18,6 +19,6 @@ export function pickLoad(loads: Iterable<number>, target: number, rule: LoadRoun
 /** The target is lighter than the lightest load there is. */
 export const belowLightest = (what: string, lightest: number, target: number): Refusal => ({
   code: "belowLightest",
-  message: `${target} is below ${what} (${lightest}); use a lighter implement or another exercise.`,
+  message: say`${target} is below ${what} (${lightest}); use a lighter implement or another exercise.`,
   facts: { what, lightest, target },
 });

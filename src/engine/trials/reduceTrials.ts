@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { mean, median, withoutRounding } from "../moments";
 import { presentValues } from "../presentValues";
 import { tooFew } from "../refusals";
@@ -23,7 +24,7 @@ export function reduceTrials(
 ): Result<{ readonly score: number; readonly count: number }> {
   const present = presentValues(trials);
   const needed = fewestTrials(reduction);
-  if (present.length < needed) return refuse(tooFew("trials", needed, present.length));
+  if (present.length < needed) return refuse(tooFew(say`trials`, needed, present.length));
   return ok({ score: reduce(present, reduction, direction), count: present.length });
 }
 

@@ -22,6 +22,8 @@ export type HostOptions = {
   readonly apiSets?: ApiSets;
   /** Bytes of a request and of a response; Excel on the web has 5 MB, which is the standard here. */
   readonly payloadLimit?: number;
+  /** Language of the program's menus and of the workbook, as in BCP 47; "en-US" where none is said. */
+  readonly language?: string;
 };
 
 /** The globals an add-in finds in Excel, and what a test or a page may do to the workbook beside them. */
@@ -77,7 +79,7 @@ export function createHost(engine: Engine, options: HostOptions = {}): Host {
   const sets = { ...newestSets, ...options.apiSets };
   const book = new Book(engine);
   const offers = offeredBy(sets);
-  const { office, press } = createOffice(sets, book);
+  const { office, press } = createOffice(sets, book, options.language ?? "en-US");
   const turns = new Turns();
   let syncs = 0;
 

@@ -34,7 +34,7 @@ const lightTheme = {
 } as const;
 
 /** The `Office` of a page: the application around the workbook, and what an add-in may ask of it. */
-export function createOffice(sets: ApiSets, book: Book) {
+export function createOffice(sets: ApiSets, book: Book, language: string) {
   const actions = new Map<string, (event: unknown) => unknown>();
   const ready: Ready = { host: "Excel", platform: "OfficeOnline" };
   let startupBehavior = "None";
@@ -50,8 +50,8 @@ export function createOffice(sets: ApiSets, book: Book) {
   });
 
   const context = strict("Office.context", {
-    contentLanguage: "en-US",
-    displayLanguage: "en-US",
+    contentLanguage: language,
+    displayLanguage: language,
     document: createDocument(book),
     diagnostics: { host: ready.host, platform: ready.platform, version: "16.0.0.0" },
     host: ready.host,

@@ -189,7 +189,7 @@ async function layOut(opened: OpenedXlsx): Promise<OnDesk> {
   const { restoreBook } = await import("../xlsx");
   const { workbook } = opened;
   const engine = startGrid(element("grid-container", HTMLDivElement), workbook);
-  const host = createHost(engine);
+  const host = createHost(engine, { language: languageOfReader() });
   window.tapelineHost = host;
   restoreBook(host.book, opened);
   const charts = startChartLayer(host.book, element("charts", HTMLDivElement));
@@ -229,3 +229,6 @@ function putAway(): void {
 function setControls(enabled: boolean): void {
   for (const button of [openButton, saveButton, toggleButton]) button.disabled = !enabled;
 }
+
+/** The add-in's language: what the address asks for (`?language=de`), else the browser's. This page is English. */
+const languageOfReader = (): string => new URLSearchParams(location.search).get("language") ?? navigator.language;

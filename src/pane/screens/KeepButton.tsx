@@ -1,4 +1,5 @@
 import { useRef, useState } from "react";
+import { say } from "../../language/say";
 import { type KeptOutcome, keepResults } from "../../sheet/keepResults";
 import type { KeptResult } from "../../store/keptResults";
 import { Progress } from "../parts/Progress";
@@ -31,7 +32,7 @@ export function KeepButton(props: { readonly kept: readonly KeptResult[]; readon
       )}
       <button
         type="button"
-        className={primary ? "button primary" : "button"}
+        className={primary ? say`button primary` : "button"}
         disabled={kept.length === 0 || keeping.busy}
         onClick={keep}
       >

@@ -1,30 +1,44 @@
+import { say } from "../../language/say";
 import type { LoadMeasure } from "../../programme/loadReport";
 import type { Exposure } from "../../programme/loadWeeks";
 
 /** What the pane says of the training load. */
 export const loadWords = {
-  noDiary: "There is nothing in the diary yet",
-  source: "the table Tapeline_Diary",
-  whose: "Whose weeks",
-  squad: "The squad's mean",
+  noDiary: say`There is nothing in the diary yet`,
+  source: say`the table Tapeline_Diary`,
+  whose: say`Whose weeks`,
+  squad: say`The squad's mean`,
   everybody: "Everybody's",
-  measure: "What",
+  measure: say`What`,
   measures: {
-    load: "Load",
-    throws: "Throws",
-    jumps: "Jumps",
-    sprints: "Sprints",
-    deliveries: "Deliveries",
+    load: say`Load`,
+    throws: say`Throws`,
+    jumps: say`Jumps`,
+    sprints: say`Sprints`,
+    deliveries: say`Deliveries`,
   } satisfies Record<LoadMeasure, string>,
   notCounted: (exposures: readonly Exposure[], role: string) =>
-    `Not counted in the diary: ${exposures.join(", ")}. They tell something of a ${role.toLowerCase()}.`,
-  picture: (measure: LoadMeasure, whose: string) => `${loadWords.measures[measure]} by week: ${whose}`,
-  bar: { squad: "Squad's mean", athlete: "Week" },
-  usual: "Mean of the four weeks before",
-  range: "Lowest to highest athlete",
-  risen: "Stands out",
+    say`Not counted in the diary: ${exposures.join(", ")}. They tell something of a ${role.toLowerCase()}.`,
+  picture: (measure: LoadMeasure, whose: string) => say`${loadWords.measures[measure]} by week: ${whose}`,
+  bar: { squad: say`Squad's mean`, athlete: say`Week` },
+  usual: say`Mean of the four weeks before`,
+  range: say`Lowest to highest athlete`,
+  risen: say`Stands out`,
   week: (monday: string) => `${Number(monday.slice(8))} ${months[Number(monday.slice(5, 7)) - 1]}`,
-  told: (week: string, value: number | null) => `week of ${week}: ${value === null ? "nothing" : value.toFixed(0)}`,
+  told: (week: string, value: number | null) => say`week of ${week}: ${value === null ? "nothing" : value.toFixed(0)}`,
 } as const;
 
-const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+const months = [
+  say`Jan`,
+  say`Feb`,
+  say`Mar`,
+  say`Apr`,
+  say`May`,
+  say`Jun`,
+  say`Jul`,
+  say`Aug`,
+  say`Sep`,
+  say`Oct`,
+  say`Nov`,
+  say`Dec`,
+];

@@ -1,6 +1,8 @@
+import { say } from "../../language/say";
+
 /** What the pane says of what was asked a moment ago. */
 export const recentWords = {
-  title: "Asked a moment ago",
-  forget: "Forget these",
-  gone: (sheet: string) => `“${sheet}” is not there any more.`,
+  title: say`Asked a moment ago`,
+  forget: say`Forget these`,
+  gone: (sheet: string) => say`“${sheet}” is not there any more.`,
 } as const;

@@ -1,0 +1,45 @@
+import { join, relative } from "node:path";
+import { german } from "../../src/language/german";
+import { loadedWith, saidIn, sources } from "./saidWords";
+
+const said = sources.flatMap(saidIn);
+const sentences = [...new Set(said.map(({ sentence }) => sentence))];
+
+const placesIn = (text: string): string[] => [...new Set(text.match(/\{\d+\}/g))].sort();
+
+describe.each([german])("the catalogue of $tag", ({ catalogue }) => {
+  it("has every sentence that is said", () => {
+    expect(sentences.filter((sentence) => !(sentence in catalogue))).toEqual([]);
+  });
+
+  it("has no sentence that nobody says", () => {
+    expect(Object.keys(catalogue).filter((sentence) => !sentences.includes(sentence))).toEqual([]);
+  });
+
+  it("fills every place of the sentence", () => {
+    const unlike = Object.entries(catalogue).flatMap(([sentence, wording]) => {
+      const places = placesIn(sentence);
+      const filled = typeof wording === "string" ? wording : wording(...places.map((place) => place));
+      return places.every((place) => filled.includes(place)) ? [] : [sentence];
+    });
+    expect(unlike).toEqual([]);
+  });
+});
+
+it("nothing is said before the language is chosen: what the functions and the pane load at once says nothing on loading", () => {
+  const src = join(__dirname, "../../src");
+  const early = new Set(
+    ["functions/index.ts", "pane/main.tsx", ...functionFiles()].flatMap((entry) =>
+      [...loadedWith(entry)].map((path) => relative(src, path)),
+    ),
+  );
+  const tooEarly = said.filter(({ file, onLoading }) => onLoading && early.has(file));
+  expect(tooEarly.map(({ file, line, sentence }) => `${file}:${line} ${sentence}`)).toEqual([]);
+});
+
+/** The custom functions are handed over by the build, which reads them from their files. */
+function functionFiles(): string[] {
+  return sources
+    .map((path) => relative(join(__dirname, "../../src"), path))
+    .filter((file) => /^functions\/\w+\.ts$/.test(file));
+}
