@@ -30,7 +30,8 @@ export const keepDiary = (fresh: readonly DiaryEntry[]): Promise<DiaryKept> =>
       const workbook = await findStoreTables(context);
       const table = workbook.find(diaryTable);
       if (table) return addToDiary(context, table, fresh);
-      const { sheet, steps } = await makeStoreTable(context, workbook, diaryTable, fresh);
+      // The coach stays with the diary that is taken over.
+      const { sheet, steps } = await makeStoreTable(context, workbook, diaryTable, fresh, { isShown: false });
       const deed = { what: addedWords(fresh.length, sheet), steps };
       return { sheet, added: fresh.length, same: 0, differing: [], inTheWay: null, deed };
     }),

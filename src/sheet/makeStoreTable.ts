@@ -5,14 +5,17 @@ import { storeSheet } from "./storeSheet";
 import type { TablesOfWorkbook } from "./storeTables";
 
 /**
- * Makes a table of ours with these rows on a sheet of its own, and shows it. Two round trips; where one fails, the sheet
- * is removed again.
+ * Makes a table of ours with these rows on a sheet of its own. Two round trips; where one fails, the sheet is removed
+ * again.
+ *
+ * @param isShown whether the sheet is gone to.
  */
 export async function makeStoreTable<Row>(
   context: Excel.RequestContext,
   workbook: TablesOfWorkbook,
   table: StoreTable<Row>,
   rows: readonly Row[],
+  { isShown }: { readonly isShown: boolean },
 ): Promise<{ readonly sheet: string; readonly steps: readonly Restoration[] }> {
   const [created] = createStoreTables(context, [storeSheet(table, rows)], workbook);
   const { sheetName } = created!;
@@ -20,7 +23,7 @@ export async function makeStoreTable<Row>(
     await context.sync();
     fillStoreTable(created!);
     const steps = rememberStoreTables(context, [created!], workbook);
-    created!.sheet.activate();
+    if (isShown) created!.sheet.activate();
     await context.sync();
     return { sheet: sheetName, steps };
   } catch (error) {

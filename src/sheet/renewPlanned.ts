@@ -42,7 +42,7 @@ export const renewPlanned = <Row>(planned: PlannedTable<Row>, fresh: readonly Ro
       const workbook = await findStoreTables(context);
       const standing = workbook.find(planned.table);
       if (standing) return renew(context, planned, standing, fresh);
-      const { sheet, steps } = await makeStoreTable(context, workbook, planned.table, fresh);
+      const { sheet, steps } = await makeStoreTable(context, workbook, planned.table, fresh, { isShown: true });
       const deed = { what: writtenWords(fresh.length, 0, sheet), steps };
       return { sheet, written: fresh.length, coachs: 0, inTheWay: null, deed };
     }),

@@ -36,7 +36,7 @@ export default function DeliverScreen({ go }: { readonly go: (screen: Screen) =>
           return (
             <>
               <Diary facts={facts} go={go} />
-              <DiaryFromCells />
+              <DiaryFromCells stands={facts.programme.present.has("diary")} />
               {block ? (
                 <Sessions plan={block.rows} exercises={present.has("exercises") ? exercises : exerciseLibrary} />
               ) : (

@@ -15,7 +15,7 @@ import { diaryWords } from "../words/diary";
 import { useWorkbook } from "../workbook";
 
 /** Takes a diary that the coach keeps anyway over into the workbook's own: what is selected, each entry once. */
-export function DiaryFromCells() {
+export function DiaryFromCells({ stands }: { readonly stands: boolean }) {
   const keeping = useDeed<DiaryKept>();
   // Its own sheet, once it is there to be looked at, is no diary to take over.
   const { source, retry } = useSource(keeping.outcome?.sheet ?? null);
@@ -30,7 +30,8 @@ export function DiaryFromCells() {
       ) : (
         <Found grid={grid} reading={reading} keeping={keeping} />
       )}
-      <Kept {...keeping} />
+      {/* What was added is not told any more once the diary has been taken back. */}
+      {(stands || keeping.error !== null || !keeping.outcome?.added) && <Kept {...keeping} />}
     </section>
   );
 }
