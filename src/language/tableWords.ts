@@ -105,13 +105,13 @@ export const germanTableWords = {
   none: "keine",
 } as const satisfies Readonly<Record<string, Wording>>;
 
-const inEnglish = new Map<string, string>(
-  Object.entries(germanTableWords).map(([english, german]) => [german, english]),
-);
-
-/** All our wordings of what stands in a table, whichever language it is given in; other words by themselves. */
-export function wordings(words: string): readonly string[] {
-  const english = words in germanTableWords ? words : (inEnglish.get(words) ?? words);
-  const german = (germanTableWords as Readonly<Record<string, string>>)[english];
-  return german === undefined ? [words] : [english, german];
+const known = new Map<string, string[]>();
+for (const pair of Object.entries(germanTableWords)) {
+  for (const word of pair) known.set(word, [...new Set([...(known.get(word) ?? []), ...pair])]);
 }
+
+/**
+ * All our wordings of what stands in a table, whichever language it is given in; other words by themselves. A word may
+ * stand for several of the other language ("Wert" for a score and for a value); which is meant, the table shows.
+ */
+export const wordings = (words: string): readonly string[] => known.get(words) ?? [words];
