@@ -91,16 +91,14 @@ export function reviewReport(review: Review, origin: Origin): Report {
 /** The review of the squad, a row for each test: the mean change with its interval, also in standard deviations. */
 export function reviewGroupReport(review: Review, origin: Origin): Report {
   const { groups, missing } = review;
-  const better = groups.filter((group) => betterBy(group) === "better").map(({ series }) => series);
+  const better = groups.filter((group) => betterBy(group) === "better");
   const worse = groups.filter((group) => betterBy(group) === "worse").map(({ series }) => series);
   return {
     analysis: "reviewGroup",
     sheet: say`Review by test`,
     title: say`Review of the block: the squad, test by test`,
     summary: [
-      better.length === 0
-        ? say`In no test did the squad get better for sure.`
-        : say`The squad got better in: ${better.join("; ")}.`,
+      `The squad got better in ${better.length} of ${groups.length} tests, by intervals that leave no room for no change.`,
       ...(worse.length === 0 ? [] : [say`It got worse in: ${worse.join("; ")}.`]),
     ],
     table: {
