@@ -1,9 +1,45 @@
 import type { Catalogue } from "../say";
 import { counted, firstCapital, side } from "./grammar";
 
+/** Whom somebody is compared with, from the dative to the genitive: "dem Kader" as "des Kaders". */
+const ofThem = (whom: string): string =>
+  whom
+    .replace(/^dem Kader$/, "des Kaders")
+    .replace(/^den unter/, "der unter")
+    .replace(/^den Voll/, "der Voll");
+
 /** German of src/programme. */
 export const programme: Catalogue = {
   // athletePage
+  "For the picture.": "Für das Bild.",
+  "Asked for": "Gefragt",
+  "How much it counts for the role; 1 as any other.": "Wie viel sie für die Rolle zählt; 1 wie jede andere.",
+  "From the middle: 10 points are one standard deviation; above 0 is better. ± what noise may add.":
+    "Von der Mitte: 10 Punkte sind eine Standardabweichung; über 0 ist besser. ±: was das Rauschen ausmachen kann.",
+  "May be, below": "Möglich, darunter",
+  "May be, above": "Möglich, darüber",
+  "For certain": "Sicher",
+  "You, against the middle (0)": "Du, gegen die Mitte (0)",
+  "Points from the middle: right is better": "Punkte von der Mitte: rechts ist besser",
+  "Asked for: how much it counts {0}; 1 is as any other. ": "Gefragt: wie viel sie {0} zählt; 1 ist wie jede andere. ",
+  "for you": "für dich",
+  "for your role ({0})": "für deine Rolle ({0})",
+  "0 is the middle of {0} ({1} tested); two in three lie between −10 and +10. ": (whom, tested) =>
+    `0 ist die Mitte ${ofThem(whom)} (${tested} getestet); zwei von drei liegen zwischen −10 und +10. `,
+  "Dark bar: that far for certain. Light bar: as far as the noise of the tests lets it be; “?” where that is not known.":
+    "Dunkler Balken: so weit sicher. Heller Balken: so weit, wie das Rauschen der Tests es zulässt; „?“, wo es nicht bekannt ist.",
+  "How noisy the tests are is not known yet, so the bars are light: nothing is for certain.":
+    "Wie stark die Tests rauschen, ist noch nicht bekannt, darum sind die Balken hell: Nichts ist sicher.",
+  "You are {0} below the middle of {1}.": (points, whom) =>
+    `Du liegst ${counted(points, "Punkt", "Punkte")} unter der Mitte ${ofThem(whom)}.`,
+  "You are at the middle or above it: build on it.": "Du liegst in der Mitte oder darüber: Bau darauf auf.",
+  "It counts more than others{0}.": "Das zählt{0} mehr als anderes.",
+  " for your role ({0})": " für deine Rolle ({0})",
+  "Change ÷ noise: right is better": "Veränderung ÷ Rauschen: rechts ist besser",
+  "Bars: the change over the noise of the test. It is called real where it is the larger of the two.{0}":
+    "Balken: die Veränderung, geteilt durch das Rauschen des Tests. Echt heißt sie, wo sie von beiden die größere ist.{0}",
+  "Test results vary by themselves from day to day; one result decides nothing. Pain, or back from an injury: speak to your physiotherapist or doctor before you train or test.":
+    "Testergebnisse schwanken von selbst von Tag zu Tag; ein Ergebnis entscheidet nichts. Schmerz, oder zurück nach einer Verletzung: Sprich mit deiner Physiotherapie oder Arztpraxis, bevor du trainierst oder testest.",
   "Tests up to {0}": "Tests bis {0}",
   "Where you stand": "Wo du stehst",
   "There are no tests to compare yet.": "Es gibt noch keine Tests zum Vergleichen.",
@@ -22,16 +58,9 @@ export const programme: Catalogue = {
   "not tested": "nicht getestet",
   "A physical quality.": "Eine körperliche Fähigkeit.",
   Points: "Punkte",
-  "From the squad's middle: 10 points are one standard deviation; above 0 is better.":
-    "Von der Mitte des Kaders: 10 Punkte sind eine Standardabweichung; über 0 ist besser.",
   "In words": "In Worten",
   "What the points mean, the noise of the tests considered.":
     "Was die Punkte bedeuten, das Rauschen der Tests bedacht.",
-  "You, against the squad's middle (0)": "Du, gegen die Mitte des Kaders (0)",
-  You: "Du",
-  "Points: right of 0 is better": "Punkte: rechts von 0 ist besser",
-  "0 is the middle of the squad. Two in three athletes lie between −10 and +10 points.":
-    "0 ist die Mitte des Kaders. Zwei von drei Athlet:innen liegen zwischen −10 und +10 Punkten.",
   "The test, with its unit.": "Der Test, mit seiner Einheit.",
   "Score at the earlier test day.": "Wert am früheren Testtag.",
   Now: "Jetzt",
@@ -41,9 +70,6 @@ export const programme: Catalogue = {
   "Was it real?": "War es echt?",
   "The change against the test's own noise.": "Die Veränderung gegen das Rauschen des Tests.",
   "Change, in sizes of the test's noise": "Veränderung, gemessen am Rauschen des Tests",
-  "Right of +1: better for real": "Rechts von +1: wirklich besser",
-  "Change in sizes of the test's noise: between −1 and +1 nobody can tell it from chance.{0}":
-    "Veränderung, gemessen am Rauschen des Tests: Zwischen −1 und +1 ist sie vom Zufall nicht zu unterscheiden.{0}",
   " You were there for {0}.": " Du warst dabei: {0}.",
   "noise not known": "Rauschen nicht bekannt",
   "yes, better": "ja, besser",
@@ -55,8 +81,6 @@ export const programme: Catalogue = {
   "Unit of the result.": "Einheit des Ergebnisses.",
   "From {0}: {1} with {2} a week. {3}.": (begins, weeks, sessions, exercises) =>
     `Ab ${begins}: ${counted(weeks, "Woche", "Wochen")} mit ${counted(sessions, "Einheit", "Einheiten")} je Woche. ${exercises}.`,
-  "Test results vary by themselves from day to day; one result decides nothing. Pain or injury: speak to your physiotherapist or doctor first.":
-    "Testergebnisse schwanken von selbst von Tag zu Tag; ein Ergebnis entscheidet nichts. Bei Schmerz oder Verletzung: Sprich zuerst mit deiner Physiotherapie oder Arztpraxis.",
   "Under 18: heavy lifting and maximal tests only under qualified supervision.":
     "Unter 18: schweres Heben und maximale Tests nur unter fachkundiger Aufsicht.",
   "{0} and {1}": "{0} und {1}",
@@ -84,10 +108,13 @@ export const programme: Catalogue = {
   "As the others": "Wie die anderen",
   "Mass of the empty bar.": "Gewicht der leeren Stange.",
   "Lightest plate of which there is a pair.": "Leichteste Scheibe, von der es ein Paar gibt.",
-  // diaryFromCells
-  "session rpe": "session rpe",
-  "how hard": "how hard",
-  "balls bowled": "balls bowled",
+  // comparedWith
+  // In the dative, as most sentences have them; ofThem turns them.
+  "the squad": "dem Kader",
+  "the group {0}": "der Gruppe {0}",
+  "the role {0}": "der Rolle {0}",
+  "the under-18s": "den unter 18-Jährigen",
+  "those over 18": "den Volljährigen",
   // exerciseLibrary
   "Only with a rack or spotters, and with a technique that holds. Stop at pain.":
     "Nur mit Ablage oder Hilfestellung und mit sicherer Technik. Bei Schmerz aufhören.",
@@ -127,6 +154,16 @@ export const programme: Catalogue = {
   "Small-sided games": "Kleinfeldspiele",
   Ball: "Ball",
   // loadReport
+  "{0} times as many {1} as in the weeks before.": "{1}: das {0}-Fache der Wochen davor.",
+  "{0} of the squad by week": "{0} des Kaders nach Wochen",
+  "One week in the diary.": "Eine Woche im Tagebuch.",
+  "The highest mean is that of the week of {0}: {1}.": "Das höchste Mittel hat die Woche vom {0}: {1}.",
+  "How many have a number in the week.": "Wie viele in der Woche eine Zahl haben.",
+  "Mean {0}": "Mittel: {0}",
+  "{0} Mean of these athletes.": "{0} Mittel dieser Athlet:innen.",
+  "Of these athletes.": "Von diesen Athlet:innen.",
+  "{0} by week": "{0} nach Wochen",
+  "{0} a week": "{0} je Woche",
   "Nothing written down.": "Nichts aufgeschrieben.",
   "{0} session{1} without a rating: the load is too low by as much.": (count, _ending) =>
     `${counted(count, "Einheit", "Einheiten")} ohne Bewertung: Um so viel ist die Belastung zu niedrig.`,
@@ -169,22 +206,41 @@ export const programme: Catalogue = {
   "{0} weeks stand": "{0} Wochen ragen",
   "{0} (week of {1})": "{0} (Woche vom {1})",
   "Season load": "Saisonbelastung",
-  "Load of the squad by week": "Belastung des Kaders nach Wochen",
   "{0} weeks in the diary.": "{0} Wochen im Tagebuch.",
-  "How many have a load in the week.": "Wie viele in der Woche eine Belastung haben.",
-  "Mean load": "Mittlere Belastung",
-  "Rating times minutes, mean of these athletes.": "Bewertung mal Minuten, Mittel dieser Athlet:innen.",
   "Squad's mean": "Mittel des Kaders",
   "Load (rating × minutes)": "Belastung (Bewertung × Minuten)",
   "{0} athletes, {1} sessions": "{0} Athlet:innen, {1} Einheiten",
   // nextCycle
-  "carried over": "läuft weiter",
-  "set aside": "zurückgestellt",
   "Others come first now.": "Jetzt kommen andere zuerst.",
   "Others come first now; it has not been shown to have improved.":
     "Jetzt kommen andere zuerst; eine Verbesserung ist nicht gezeigt.",
   "Not tested again.": "Nicht wieder getestet.",
   " There for {0}.": " Dabei: {0}.",
+  // nextCycleReport
+  "{0} priorities are carried over and {1} are new; {2} are done and {3} set aside.": (kept, fresh, done, aside) =>
+    `Prioritäten: ${kept} laufen weiter, ${fresh} neu, ${done} erledigt, ${aside} zurückgestellt.`,
+  "carried over": "läuft weiter",
+  new: "neu",
+  done: "erledigt",
+  "set aside": "zurückgestellt",
+  "From one cycle to the next": "Von einem Zyklus zum nächsten",
+  "The physical quality to work on.": "Die körperliche Fähigkeit, an der zu arbeiten ist.",
+  "What becomes of it": "Was daraus wird",
+  "Carried over, new, done, or set aside.": "Läuft weiter, neu, erledigt oder zurückgestellt.",
+  "Rank before": "Rang davor",
+  "Its place in the last block; 1 had the most work.": "Ihr Platz im letzten Block; 1 hatte die meiste Arbeit.",
+  "Rank next": "Rang danach",
+  "Its place in the next; 1 is the most urgent.": "Ihr Platz im nächsten; 1 ist am dringendsten.",
+  "What changed in its tests, and why it stands as it does.":
+    "Was sich in ihren Tests verändert hat, und warum sie so steht.",
+  "Athlete and quality: by it a row is found again.": "Athlet:in und Fähigkeit: Daran wird eine Zeile wiedergefunden.",
+  "“Done” means improved beyond the noise and no longer among the first needs; what is not worked on can be lost again.":
+    "„Erledigt“ heißt: über dem Rauschen verbessert und nicht mehr unter dem Dringendsten; woran nicht gearbeitet wird, das kann wieder verloren gehen.",
+  "An aid to a conversation: overrule it on the sheet of priorities, and say why.":
+    "Eine Hilfe für das Gespräch: Entscheide auf dem Blatt der Prioritäten anders, und sag, warum.",
+  "What was worked on in the last block, by the exercises planned, against the priorities that follow from the retest. Common practice, no source.":
+    "Woran im letzten Block nach den geplanten Übungen gearbeitet wurde, gegen die Prioritäten, die aus dem Retest folgen. Gängige Praxis, ohne Quelle.",
+  "{0} athletes, {1} priorities": "{0} Athlet:innen, {1} Prioritäten",
   // phases
   "Every second week one repetition less is left in reserve, so the load rises; where no load is reckoned, one set is added (two at most). A deload week has half the sets at the effort of week 1. Common practice, no source.":
     "Jede zweite Woche bleibt eine Wiederholung weniger in Reserve, damit die Last steigt; wo keine Last berechnet wird, kommt ein Satz dazu (höchstens zwei). Eine Entlastungswoche hat halb so viele Sätze bei der Anstrengung von Woche 1. Gängige Praxis, ohne Quelle.",
@@ -204,14 +260,30 @@ export const programme: Catalogue = {
   "hard but even": "hart, aber gleichmäßig",
   " each side": " je Seite",
   // priorities
+  "{0} SD below {1}{2}.{3}": "{0} SD unter {1}{2}.{3}",
+  "Below {0} in nothing: build on it{1}.": "In nichts unter {0}: darauf aufbauen{1}.",
   "{0}: no test of the battery with enough others to compare with.":
     "{0}: kein Test der Testbatterie mit genug anderen zum Vergleichen.",
   " The noise of the test could explain that.": " Das Rauschen des Tests könnte das erklären.",
-  "{0} SD below the squad{1}.{2}": "{0} SD unter dem Kader{1}.{2}",
-  "Below the squad in nothing: build on it{0}.": "In nichts unter dem Kader: darauf aufbauen{0}.",
   ", and it counts {0} {1}": (weight, where) => `, mit Gewicht ${weight} ${where.replace("here", "hier")}`,
   "for a {0}": (role) => `für die Rolle ${firstCapital(role)}`,
   "{0} {1}{2} ({3} SD)": "{0} {1}{2} ({3} SD)",
+  // ratios
+  "Height of the drop jump over its time on the ground. Depends on the height of the box: compare like with like.":
+    "Höhe des Drop Jumps durch seine Zeit am Boden. Hängt von der Höhe des Kastens ab: Vergleiche nur Gleiches.",
+  "Eccentric utilisation ratio": "Verhältnis CMJ zu SJ",
+  "Countermovement jump over squat jump; about 1.0 to 1.2. It carries the noise of both jumps.":
+    "Countermovement Jump durch Squat Jump; etwa 1,0 bis 1,2. Trägt das Rauschen beider Sprünge.",
+  "Dynamic strength index": "Dynamischer Kraftindex",
+  "Peak force of the jump over that of the isometric pull. It also rises when the pull gets worse; its use is disputed.":
+    "Spitzenkraft des Sprungs durch die des isometrischen Zugs. Steigt auch, wenn der Zug schlechter wird; sein Nutzen ist umstritten.",
+  "Sprint force at the start": "Sprintkraft am Start",
+  "From the curve of the split times. From a few gates it carries several percent of error.":
+    "Aus der Kurve der Zwischenzeiten. Aus wenigen Schranken trägt sie einige Prozent Fehler.",
+  "Sprint maximal speed": "Höchstgeschwindigkeit im Sprint",
+  "The speed that the curve of the split times tends to. A guess where the run was too short to reach it.":
+    "Die Geschwindigkeit, der die Kurve der Zwischenzeiten zustrebt. Eine Schätzung, wo der Lauf zu kurz war, sie zu erreichen.",
+  " (the middle of all {0})": " (die Mitte aller {0})",
   // review
   "never tested.": "nie getestet.",
   "not tested again since the block began.": "seit Beginn des Blocks nicht wieder getestet.",
@@ -223,12 +295,68 @@ export const programme: Catalogue = {
   "{0}: no tests from before the block, so there is nothing to compare with.":
     "{0}: keine Tests von vor dem Block, also gibt es nichts zum Vergleichen.",
   // reviewReport
+  "Of {0} changes, {1} are improvements beyond the noise and {2} declines. The rest cannot be told from noise.":
+    "Von {0} Veränderungen sind {1} Verbesserungen über dem Rauschen und {2} Verschlechterungen. Der Rest ist vom Rauschen nicht zu unterscheiden.",
+  "Review of the block: every change": "Rückblick auf den Block: jede Veränderung",
+  "Each change as in the analysis of change since last time.":
+    "Jede Veränderung wie in der Auswertung der Veränderung seit dem letzten Mal.",
+  "Review by test": "Rückblick nach Tests",
+  "Review of the block: the squad, test by test": "Rückblick auf den Block: der Kader, Test für Test",
+  "In no test did the squad get better for sure.": "In keinem Test wurde der Kader sicher besser.",
+  "The squad got better in: {0}.": "Der Kader wurde besser in: {0}.",
+  "It got worse in: {0}.": "Schlechter wurde er in: {0}.",
+  "Tested before the block and since.": "Vor dem Block und seither getestet.",
+  "After minus before, in the unit.": "Nachher minus vorher, in der Einheit.",
+  "Lower 95 % limit of the mean change.": "Untere 95-%-Grenze der mittleren Veränderung.",
+  "Upper 95 % limit of the mean change.": "Obere 95-%-Grenze der mittleren Veränderung.",
+  "Better by (SD)": "Besser um (SD)",
+  "The mean change in standard deviations between athletes (g_av): above 0 is better, also for times.":
+    "Die mittlere Veränderung in Standardabweichungen zwischen den Athlet:innen (g_av): über 0 ist besser, auch bei Zeiten.",
+  "SD low": "SD unten",
+  "Lower 95 % limit of it.": "Untere 95-%-Grenze davon.",
+  "SD high": "SD oben",
+  "Upper 95 % limit of it.": "Obere 95-%-Grenze davon.",
+  Improved: "Verbessert",
+  "Athletes who improved beyond the noise.": "Athlet:innen, die sich über dem Rauschen verbessert haben.",
+  Declined: "Verschlechtert",
+  "Athletes who declined beyond the noise.": "Athlet:innen, die sich über dem Rauschen verschlechtert haben.",
+  "Whether the interval leaves room for no change.": "Ob das Intervall auch keine Veränderung zulässt.",
+  "The squad's change, in standard deviations": "Veränderung des Kaders, in Standardabweichungen",
+  "SD between athletes": "SD zwischen den Athlet:innen",
+  Worse: "Schlechter",
+  "Mean change with its 95 % interval; in standard deviations as g_av, small samples corrected (Lakens 2013, Front Psychol 4:863; Cumming 2012). Fewer than five athletes are looked at one by one.":
+    "Mittlere Veränderung mit ihrem 95-%-Intervall; in Standardabweichungen als g_av, für kleine Gruppen korrigiert (Lakens 2013, Front Psychol 4:863; Cumming 2012). Weniger als fünf Athlet:innen werden einzeln betrachtet.",
+  "Better as a group": "Als Gruppe besser",
+  "Worse as a group": "Als Gruppe schlechter",
+  "Cannot tell: no change is possible too": "Nicht zu sagen: auch keine Veränderung ist möglich",
+  "Too few for a group: look at each athlete": "Zu wenige für eine Gruppe: einzeln betrachten",
+  "Review by athlete": "Rückblick nach Athlet:innen",
+  "Review of the block: who did the work, who changed":
+    "Rückblick auf den Block: wer die Arbeit gemacht hat, wer sich verändert hat",
+  "Of {0} athletes, {1} improved beyond the noise in at least one test, and {2} declined in one.":
+    "Von {0} Athlet:innen: {1} in mindestens einem Test über dem Rauschen verbessert, {2} in einem verschlechtert.",
+  "The diary says nothing of this block, so nobody's attendance is known.":
+    "Das Tagebuch sagt nichts über diesen Block, also ist von niemandem die Anwesenheit bekannt.",
+  "They were there for {0} to {1} % of their group's sessions.":
+    "Anwesend waren sie bei {0} bis {1} % der Einheiten ihrer Gruppe.",
+  "Attended (%)": "Anwesend (%)",
+  "Sessions attended, of those held.": "Besuchte Einheiten, von den gehaltenen.",
+  "Tests compared": "Verglichene Tests",
+  "Tests done before the block and since.": "Tests, die vor dem Block und seither gemacht wurden.",
+  "Mean change (noise)": "Mittlere Veränderung (Rauschen)",
+  "Mean of the changes, each over what noise alone explains 19 times in 20: above 0 is better, beyond 1 more than noise.":
+    "Mittel der Veränderungen, jede geteilt durch das, was Rauschen allein 19-mal von 20 erklärt: über 0 ist besser, über 1 mehr als Rauschen.",
+  "Improved in": "Verbessert in",
+  "Tests in which the change was beyond noise, for the better.":
+    "Tests, in denen die Veränderung über dem Rauschen lag, zum Besseren.",
+  "Declined in": "Verschlechtert in",
+  "Tests in which the change was beyond noise, for the worse.":
+    "Tests, in denen die Veränderung über dem Rauschen lag, zum Schlechteren.",
+  "Attendance (%, across) and mean change (upwards)": "Anwesenheit (%, waagrecht) und mittlere Veränderung (senkrecht)",
+  "Mean change, in sizes of the noise": "Mittlere Veränderung, gemessen am Rauschen",
+  "A session counts as held when at least half of the athlete's group was there; changes as in the review of every change.":
+    "Eine Einheit gilt als gehalten, wenn mindestens die Hälfte der eigenen Gruppe da war; Veränderungen wie im Rückblick auf jede Veränderung.",
   Review: "Rückblick",
-  "Review of the block": "Rückblick auf den Block",
-  "Of {0} changes, {1} are improvements beyond the noise and {2} declines.":
-    "Von {0} Veränderungen sind {1} Verbesserungen über dem Rauschen und {2} Verschlechterungen.",
-  "Group changes in standard deviations (95 % interval): {0}.":
-    "Veränderungen der Gruppe in Standardabweichungen (95-%-Intervall): {0}.",
   "Role as in the squad.": "Rolle wie im Kader.",
   "Test and measure.": "Test und Messwert.",
   "Unit of the scores.": "Einheit der Werte.",
@@ -245,20 +373,72 @@ export const programme: Catalogue = {
   "Athlete and test: by it a row is found again.": "Athlet:in und Test: Daran wird eine Zeile wiedergefunden.",
   "Attendance beside a change is no proof that the one made the other.":
     "Anwesenheit neben einer Veränderung ist kein Beweis, dass die eine die andere bewirkt hat.",
-  "Each change as in the analysis of change since last time; group changes as g_av, small samples corrected (Lakens 2013, Front Psychol 4:863; Cumming 2012).":
-    "Jede Veränderung wie in der Auswertung „Veränderung seit dem letzten Mal“; Veränderungen der Gruppe als g_av, für kleine Gruppen korrigiert (Lakens 2013, Front Psychol 4:863; Cumming 2012).",
   "{0} athletes, {1} changes": "{0} Athlet:innen, {1} Veränderungen",
-  "{0} ({1} to {2})": "{0} ({1} bis {2})",
   // sessionSheets
+  "Done, set by set": "Geschafft, Satz für Satz",
+  "Load and repetitions of each set: room for a pencil.": "Last und Wiederholungen je Satz: Platz für den Bleistift.",
+  "Week {0} (from {1}), session {2}": "Woche {0} (ab {1}), Einheit {2}",
   "What to do.": "Was zu tun ist.",
   "Number of sets.": "Zahl der Sätze.",
   "Amount of each set.": "Umfang je Satz.",
-  "Done: load × repetitions of each set": "Geschafft: Last × Wiederholungen je Satz",
-  "Room for a pencil.": "Platz für den Bleistift.",
   "Warm up first. Stop at pain or when technique breaks down, and tell the coach.":
     "Zuerst aufwärmen. Bei Schmerz oder wenn die Technik nachlässt aufhören und dem Trainerteam sagen.",
-  "Week {0}, session {1}": "Woche {0}, Einheit {1}",
   "Rating of the session (0 to 10): ____   Minutes: ____": "Bewertung der Einheit (0 bis 10): ____   Minuten: ____",
+  // squadPage
+  "{0} overview": "{0} im Überblick",
+  "{0} · Tests up to {1}": (athletes, date) => `${counted(athletes, "Athlet:in", "Athlet:innen")} · Tests bis ${date}`,
+  "What the game asks for, and who stands out": "Was das Spiel verlangt, und wer heraussticht",
+  "Who has changed for real": "Wer sich wirklich verändert hat",
+  "Who was there": "Wer da war",
+  "For the coaching staff: personal data. Test results vary from day to day; who plays is not decided by them. Pain, injury and return from it: ask those who treat the athlete. Maximal tests of under-18s only under qualified supervision.":
+    "Für das Trainerteam: persönliche Daten. Testergebnisse schwanken von Tag zu Tag; wer spielt, entscheiden sie nicht. Schmerz, Verletzung und Rückkehr daraus: Frag die Behandelnden. Maximale Tests von Minderjährigen nur unter fachkundiger Aufsicht.",
+  "To the left": "Nach links",
+  "To the right": "Nach rechts",
+  "Mean of its weights over the athletes' roles; 1 as any other.":
+    "Mittel ihrer Gewichte über die Rollen der Athlet:innen; 1 wie jede andere.",
+  "Athletes with results.": "Athlet:innen mit Ergebnissen.",
+  "Athletes below the rest by more than noise.": "Athlet:innen, die um mehr als das Rauschen unter den anderen liegen.",
+  "Athletes above the rest by more than noise.": "Athlet:innen, die um mehr als das Rauschen über den anderen liegen.",
+  "Athletes who stand out": "Athlet:innen, die herausstechen",
+  "Athletes below the rest (left) and above it (right)": "Athlet:innen unter den anderen (links) und darüber (rechts)",
+  "All qualities are asked for alike, as the weights stand.":
+    "Nach den Gewichten, wie sie stehen, sind alle Fähigkeiten gleich gefragt.",
+  "Asked for most: {0}.": "Am meisten gefragt: {0}.",
+  "In no quality does anybody stand below the rest by more than noise.":
+    "In keiner Fähigkeit liegt jemand um mehr als das Rauschen unter den anderen.",
+  "{0}: {1} of {2} below the rest ({3}).": "{0}: {1} von {2} unter den anderen ({3}).",
+  "Each is compared with {0}, so nobody is below because all are: these are the ones who stand out by more than the noise of the tests.{1}":
+    "Verglichen wird mit {0}, also liegt niemand darunter, weil es alle tun: Das sind die, die um mehr als das Rauschen der Tests herausstechen.{1}",
+  " Asked for, but not tested: {0}.": " Gefragt, aber nicht getestet: {0}.",
+  "Not at the latest tests: {0}.": "Nicht bei den letzten Tests: {0}.",
+  "Nobody has been tested again yet.": "Noch ist niemand wieder getestet.",
+  "{0} ({1} tests)": "{0} ({1} Tests)",
+  "{0}: nobody.": "{0}: niemand.",
+  "Tested again": "Wieder getestet",
+  "Athletes with results before and after.": "Athlet:innen mit Ergebnissen davor und danach.",
+  "Worse by more than noise.": "Um mehr als das Rauschen schlechter.",
+  "Better by more than noise.": "Um mehr als das Rauschen besser.",
+  "Athletes who changed beyond noise": "Athlet:innen mit Veränderung über dem Rauschen",
+  "Athletes who are worse (left) and better (right)": "Athlet:innen, die schlechter (links) und besser (rechts) sind",
+  "Better for real": "Wirklich besser",
+  "Worse for real": "Wirklich schlechter",
+  "By chance alone one change in twenty looks real; who is not named has changed too little to tell.":
+    "Schon durch Zufall sieht eine von zwanzig Veränderungen echt aus; wer nicht genannt ist, hat sich zu wenig verändert, um es zu sagen.",
+  "There is no diary of sessions to tell it from.": "Es gibt kein Tagebuch der Einheiten, das es sagen könnte.",
+  "Half of the squad were at {0} of the sessions or more. {1}":
+    "Der halbe Kader war bei {0} der Einheiten oder mehr. {1}",
+  "Nobody was below {0}.": "Unter {0} war niemand.",
+  "Below {0}: {1}.": "Unter {0}: {1}.",
+  "the last {0} days of training": "den letzten {0} Trainingstagen",
+  "{0} (last there on {1})": "{0} (zuletzt da am {1})",
+  "{0} (since {1})": "{0} (seit {1})",
+  "Nobody has missed all of {0}.": "Niemand hat an {0} immer gefehlt.",
+  "Away on all of {0}: {1}.": "An {0} immer gefehlt: {1}.",
+  "Back after {0} days or more: {1}. How much they may do is for those who treat them to say.":
+    "Zurück nach {0} Tagen oder mehr: {1}. Wie viel schon geht, sagen die Behandelnden.",
+  "No block is planned yet.": "Noch ist kein Block geplant.",
+  "A block of {0} from {1}.": (weeks, begins) => `Ein Block von ${counted(weeks, "Woche", "Wochen")} ab ${begins}.`,
+  "First priority of most: {0}.": "Erste Priorität der meisten: {0}.",
   // weakerSides
   "{0}: the {1} is {2} % weaker, beyond the test's noise.": (series, which, percent) =>
     `${series}: ${side(which)} ${percent} % schwächer, über dem Rauschen des Tests.`,

@@ -21,12 +21,6 @@ export const sheet: Catalogue = {
   "Added {0} entries to {1}.": "{0} Einträge auf „{1}“ hinzugefügt.",
   // keepResults
   "Kept nothing new.": "Nichts Neues übernommen.",
-  "No column is headed “{0}”; without it no result can be kept.":
-    "Keine Spalte heißt „{0}“; ohne sie lässt sich kein Ergebnis übernehmen.",
-  "The row of totals is in the way; switch it off to keep results.":
-    "Die Ergebniszeile ist im Weg; schalte sie aus, um Ergebnisse zu übernehmen.",
-  "Cells below the table are in the way; move them to keep results.":
-    "Zellen unter der Tabelle sind im Weg; verschiebe sie, um Ergebnisse zu übernehmen.",
   "{0} result{1}": (count, _ending) => counted(count, "Ergebnis", "Ergebnisse"),
   "kept {0}": "{0} übernommen",
   "renewed {0}": "{0} erneuert",
@@ -34,13 +28,16 @@ export const sheet: Catalogue = {
   // makeEntrySheet
   "Made {0}.": "{0} angelegt.",
   Mind: "Beachten",
-  "=OR(ISTEXT({0}),AND({1}))": "=OR(ISTEXT({0}),AND({1}))",
   "Is this right?": "Stimmt das?",
   // marks
   "Marked {0}": "{0} markiert",
   "1 cell": "1 Zelle",
   "{0} cells": "{0} Zellen",
   "Cleared the marks": "Markierungen gelöscht",
+  // removeAthlete
+  "Removed {0} from {1}.": (athlete, tables) => `${athlete} aus ${counted(tables, "Tabelle", "Tabellen")} entfernt.`,
+  // removeAthleteTraces
+  "{0}!{1} (note)": "{0}!{1} (Notiz)",
   // renewPlanned
   "{0} row{1}": (count, _ending) => counted(count, "Zeile", "Zeilen"),
   "Wrote {0} on {1}{2}.": "{0} auf „{1}“ geschrieben{2}.",
@@ -78,14 +75,27 @@ export const sheet: Catalogue = {
   // storeTables
   "This table was found by its name: what the workbook remembers of our tables was written by a newer version of the add-in, or is damaged.":
     "Diese Tabelle wurde an ihrem Namen gefunden: Was die Mappe sich von unseren Tabellen merkt, stammt von einer neueren Fassung des Add-Ins oder ist beschädigt.",
+  // trySample
+  "Made “{0}”": "„{0}“ angelegt",
+  // writeComparison
+  "Changed whom athletes are compared with.": "Geändert, mit wem verglichen wird.",
   // writePages
-  "Tapeline.page": "Tapeline.page",
   "{0} page{1}": (count, _ending) => counted(count, "Seite", "Seiten"),
   "an earlier one, which is": "einer früheren, die nicht zurückgeholt wird",
   "{0} earlier ones, which are": "{0} früheren, die nicht zurückgeholt werden",
   "Wrote {0}.": "{0} geschrieben.",
   "Wrote {0}, in place of {1} not brought back.": "{0} geschrieben, anstelle von {1}.",
+  // writePriorities
+  "There is no row for this priority, or no column headed “Coach's choice” and “Coach's reason”.":
+    "Für diese Priorität gibt es keine Zeile, oder keine Spalte heißt „Eigene Wahl“ und keine „Eigener Grund“.",
+  "Overruled a priority of {0} on {1}.": "{1}: bei einer Priorität von {0} anders entschieden.",
   // writeReport
   "Renewed {0}!{1}": "{0}!{1} erneuert",
   "Wrote {0}!{1}": "{0}!{1} geschrieben",
+  // writeWeights
+  "No column is headed “Quality”; no weight can be placed.":
+    "Keine Spalte heißt „Fähigkeit“; kein Gewicht lässt sich eintragen.",
+  "Cells beside or below the table are in the way; move them for it to grow.":
+    "Zellen neben oder unter der Tabelle sind im Weg; verschiebe sie, damit sie wachsen kann.",
+  "Wrote weights on {0}.": "{0}: Gewichte geschrieben.",
 };

@@ -58,8 +58,6 @@ export const store: Catalogue = {
     `Die Zelle zeigt den Fehler ${errorShown(error)}; gebraucht werden Wörter.`,
   // columnKinds
   Measure: "Messwert",
-  // columnMaps
-  "Tapeline.columnMaps": "Tapeline.columnMaps",
   // diary
   Diary: "Tagebuch",
   "One row per athlete and session. Ask for the rating half an hour after it. A day without a row counts as a rest day.":
@@ -92,8 +90,6 @@ export const store: Catalogue = {
   "{0}{1} or less": "{0}{1} oder weniger",
   "{0} is usually {1}. Keep this number only if it was read right; words such as DNS may stand here.":
     "{0}: üblich {1}. Behalte diese Zahl nur, wenn sie richtig abgelesen wurde; Wörter wie DNS dürfen hier stehen.",
-  // entrySheets
-  "Tapeline.entrySheets": "Tapeline.entrySheets",
   // exercises
   Exercises: "Übungen",
   "What plans are made of. Change, add and delete as you like; a quality is spelled as in the battery.":
@@ -149,13 +145,10 @@ export const store: Catalogue = {
   "Nothing says which test this is; give its column the name of a test.":
     "Nichts sagt, welcher Test das ist; gib der Spalte den Namen eines Tests.",
   "Nothing says on which day this was tested.": "Nichts sagt, an welchem Tag das getestet wurde.",
-  // marks
-  "Tapeline.marks": "Tapeline.marks",
   // planTable
+  "One row per athlete, session and exercise. A row you have changed stays as it is when the block is planned anew; weeks that are over stay too, as a record.":
+    "Eine Zeile je Athlet:in, Einheit und Übung. Eine Zeile, die du geändert hast, bleibt, wie sie ist, wenn der Block neu geplant wird; vergangene Wochen bleiben auch, zum Nachlesen.",
   Plan: "Plan",
-  "Plan of the block": "Plan des Blocks",
-  "One row per athlete, session and exercise. Change what you like: a row you have changed stays as it is when the block is planned anew.":
-    "Eine Zeile je Athlet:in, Einheit und Übung. Ändere, was du willst: Eine Zeile, die du geändert hast, bleibt, wie sie ist, wenn der Block neu geplant wird.",
   Week: "Woche",
   "Week of the block.": "Woche des Blocks.",
   Begins: "Beginnt",
@@ -180,6 +173,7 @@ export const store: Catalogue = {
   "The mark by which a row is known as planned. Change the others; clear this to make the row your own.":
     "Das Zeichen, an dem eine Zeile als geplant erkannt wird. Ändere die anderen; lösche es, um die Zeile zu deiner zu machen.",
   // priorityTable
+  "The coach's choice": "Entscheidung im Trainerteam",
   Priorities: "Prioritäten",
   "What to work on first, by the rule. Overrule under “Coach's choice” (another quality, or none) and say why: both stay when priorities are made anew.":
     "Woran zuerst zu arbeiten ist, nach der Regel. Entscheide unter „Eigene Wahl“ anders (eine andere Fähigkeit, oder none für keine) und sag, warum: Beides bleibt, wenn die Prioritäten neu entstehen.",
@@ -196,7 +190,6 @@ export const store: Catalogue = {
   "The mark by which a row is known as proposed. Clear it to make the row your own.":
     "Das Zeichen, an dem eine Zeile als vorgeschlagen erkannt wird. Lösche es, um die Zeile zu deiner zu machen.",
   "Rank {0} of “{1}”": "Rang {0} von „{1}“",
-  "The coach's choice{0}": "Entscheidung im Trainerteam{0}",
   // qualityWeights
   Weights: "Gewichte",
   "Weights of qualities by role": "Gewichte der Fähigkeiten nach Rolle",
@@ -294,8 +287,6 @@ export const store: Catalogue = {
     "Eine gestoppte Wende mit jedem Bein, und was sie gegenüber einem geraden Lauf kostet.",
   Endurance: "Ausdauer",
   "An intermittent run to exhaustion.": "Ein Lauf mit Pausen bis zur Erschöpfung.",
-  // rememberedTables
-  "Tapeline.tables": "Tapeline.tables",
   // squad
   Squad: "Kader",
   "One row per athlete; everything but the name may stay empty. Add columns of your own, sort and filter as you like.":
@@ -324,6 +315,15 @@ export const store: Catalogue = {
   "{0} also stands in {1}; only the first row counts.": "{0} steht auch in {1}; nur die erste Zeile zählt.",
   " The row was left out.": " Die Zeile wurde weggelassen.",
   "Nothing stands under “{0}”; the row was left out.": "Unter „{0}“ steht nichts; die Zeile wurde weggelassen.",
-  // writtenReports
-  "Tapeline.writtenReports": "Tapeline.writtenReports",
+  // trySample
+  "Tapeline sample": "Tapeline-Beispiel",
+  "A sample squad to try Tapeline on": "Ein Beispielkader, um Tapeline auszuprobieren",
+  "Invented: nobody is called so, and nobody has hopped so. Single-leg hop for distance, three trials a leg, in cm.":
+    "Erfunden: Niemand heißt so, und niemand ist so gesprungen. Einbeinsprung auf Weite, drei Versuche je Bein, in cm.",
+  "Left 1": "Links 1",
+  "Left 2": "Links 2",
+  "Left 3": "Links 3",
+  "Right 1": "Rechts 1",
+  "Right 2": "Rechts 2",
+  "Right 3": "Rechts 3",
 };
