@@ -36,6 +36,9 @@ const isOddlyGrouped = (typed: string): boolean => {
   return number.includes(",") && !/^\d{1,3}(,\d{3})+(\.\d*)?$/.test(number);
 };
 
+/** A day with dots, "11.8.2026", is text to a program that writes days with slashes (from memory). */
+const isDotted = (typed: string): boolean => /^\d{1,2}\.\d{1,2}\.(\d{2}|\d{4})$/.test(typed.trim());
+
 /**
  * What a cell holds after a value is entered, as if typed: text with a leading =, + or - that is no number is a
  * formula (Range.values in the reference), @ begins a formula too, an apostrophe makes text, and text that looks like
@@ -54,7 +57,7 @@ export function enter(value: unknown, format: string): CellEntry {
   if (format === "@") return literal(typed);
   if (typed.startsWith("'")) return literal(typed.slice(1));
   if (typed.length > 1 && typed.startsWith("=")) return { kind: "formula", formula: typed };
-  const read = isOddlyGrouped(typed) ? null : numfmt.parseValue(typed);
+  const read = isOddlyGrouped(typed) || isDotted(typed) ? null : numfmt.parseValue(typed);
   if (read !== null && typeof read.v === "number") {
     return {
       kind: "value",
