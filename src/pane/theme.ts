@@ -1,5 +1,3 @@
-import { say } from "../language/say";
-
 /** What of the program's theme is asked for. Which of it is there differs from platform to platform. */
 export type HostTheme = Partial<Pick<Office.OfficeTheme, "isDarkTheme" | "bodyBackgroundColor">>;
 
@@ -30,7 +28,7 @@ function isDarkColour(colour: string | undefined): boolean | null {
  * theme is changed: it is asked again whenever the coach comes back to the pane, and the system tells by itself.
  */
 export function followTheme(): void {
-  const system = window.matchMedia(say`(prefers-color-scheme: dark)`);
+  const system = window.matchMedia("(prefers-color-scheme: dark)");
   const follow = () => {
     const theme = isDark(Office.context.officeTheme as HostTheme | undefined, system.matches) ? "dark" : "light";
     document.documentElement.dataset.theme = theme;

@@ -2,6 +2,7 @@ import { say } from "../language/say";
 import type { ColumnUse } from "../reading/columns";
 import type { KeptResult } from "../store/keptResults";
 import type { Part } from "./tasks";
+import { many } from "./words/many";
 
 /** Everything the pane says, in one place. Plain words; a coach's, not a programmer's. */
 export const words = {
@@ -73,7 +74,7 @@ export const words = {
     listed: (named: readonly string[], more: number) => `${named.join(", ")}${more > 0 ? say` and ${more} more` : ""}.`,
     battery: say`Tests`,
     batteryText: say`Ready-made sets to start from. Everything in them can be changed in the table.`,
-    make: (sheets: number) => say`Set up on ${many(sheets, say`new sheet`)}`,
+    make: (sheets: number) => say`Set up on ${many(sheets, "new sheet")}`,
   },
 
   keep: {
@@ -88,7 +89,7 @@ export const words = {
     select: say`Or select any cells with results.`,
     day: say`Day of these results`,
     refused: (count: number) => say`${many(count, "result")} cannot be kept`,
-    kept: (count: number) => (count === 0 ? say`Nothing new` : say`${many(count, say`new result`)} kept`),
+    kept: (count: number) => (count === 0 ? say`Nothing new` : say`${many(count, "new result")} kept`),
     changed: (count: number) => say`${many(count, "result")} corrected on the sheet since: renewed.`,
     same: (count: number) => say`${many(count, "result")} had been kept before.`,
     nothingKept: say`Nothing was kept`,
@@ -147,7 +148,7 @@ export const words = {
       written === wished
         ? say`${many(written, "page")} made`
         : say`Stopped after ${written} of ${many(wished, "page")}`,
-    progress: (done: number, of: number) => `${done} of ${many(of, "page")}`,
+    progress: (done: number, of: number) => (of === 1 ? say`${done} of 1 page` : say`${done} of ${of} pages`),
     stop: say`Stop`,
   },
 
@@ -159,10 +160,10 @@ export const words = {
 
   alike: {
     title: say`One person or two?`,
-    pair: (names: readonly string[]) => names.map((name) => `“${name}”`).join(" and "),
+    pair: (names: readonly string[]) => names.map((name) => say`“${name}”`).join(say` and `),
     merge: (name: string) => say`One person: read as “${name}”`,
     merged: (name: string, kept: string) => say`“${name}” is read as “${kept}”.`,
-    part: "Keep apart",
+    part: say`Keep apart`,
   },
 
   nothing: {
@@ -174,7 +175,7 @@ export const words = {
     title: say`Your results`,
     keptTitle: say`The workbook's results`,
     kept: (athletes: number, results: number, tests: number) =>
-      `${many(athletes, "athlete")}, ${tests === 1 ? say`1 series of results` : say`${tests} series of results`}, ${many(results, "result")}.`,
+      `${many(athletes, "athlete")}, ${many(tests, "series")}, ${many(results, "result")}.`,
     grown: (cell: string) => say`Read as the block of cells around ${cell}.`,
     wide: (athletes: number, results: number, unit: string) =>
       say`${many(athletes, "athlete")}, one row each; ${many(results, "result")}${unit}.`,
@@ -209,7 +210,7 @@ export const words = {
     unitUnknown: say`Not set`,
     test: say`Which test`,
     unnamedTest: say`(no name)`,
-    hidden: (count: number) => say`Also read ${many(count, say`hidden row`)}`,
+    hidden: (count: number) => say`Also read ${many(count, "hidden row")}`,
   },
 
   remarks: {
@@ -270,8 +271,3 @@ export const words = {
     reload: say`Load again`,
   },
 } as const;
-
-/** "1 athlete", "24 athletes". */
-export function many(count: number, noun: string): string {
-  return count === 1 ? `1 ${noun}` : `${count} ${noun}s`;
-}

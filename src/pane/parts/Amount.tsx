@@ -1,4 +1,5 @@
 import { useId, useState } from "react";
+import { numeral } from "../../language/say";
 import { WhatIsThis } from "./WhatIsThis";
 
 /** A labelled number with its unit. What cannot be a value is told beneath, and the last good value stays in force. */
@@ -13,7 +14,7 @@ export function Amount(props: {
   readonly onChange: (value: number) => void;
 }) {
   const id = useId();
-  const [typed, setTyped] = useState(String(props.value));
+  const [typed, setTyped] = useState(numeral(props.value));
   const isGood = (text: string) => {
     const value = Number(text.replace(",", "."));
     return text.trim() !== "" && value >= props.low && value <= props.high;

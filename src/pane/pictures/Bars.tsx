@@ -1,5 +1,6 @@
 import { useId, useState } from "react";
 import type { ReportChart, ReportTable, ReportValue } from "../../analyses/report";
+import { numeral } from "../../language/say";
 import { words } from "../words";
 
 const shownAtFirst = 10;
@@ -34,12 +35,12 @@ export function Bars({ table, chart }: { readonly table: ReportTable; readonly c
   const zero = nameWidth + (twoSided ? valueWidth + reachWidth : 0);
   const length = (value: number) => (Math.abs(value) / reach) * reachWidth;
   const height = shown.length * rowHeight + 22;
-  const numeral = twoSided ? signed : (value: number) => value.toFixed(1);
+  const shownAs = twoSided ? signed : (value: number) => numeral(value.toFixed(1));
   return (
     <figure className="picture">
       <svg viewBox={`0 0 ${nameWidth + plotWidth} ${height}`} role="img" aria-labelledby={`${id}-title ${id}-text`}>
         <title id={`${id}-title`}>{chart.title}</title>
-        <desc id={`${id}-text`}>{shown.map((bar) => `${bar.name} ${numeral(bar.value)}`).join("; ")}</desc>
+        <desc id={`${id}-text`}>{shown.map((bar) => `${bar.name} ${shownAs(bar.value)}`).join("; ")}</desc>
         {chart.ends && (
           <>
             <text className="axis" x={nameWidth} y={12}>
@@ -77,7 +78,7 @@ export function Bars({ table, chart }: { readonly table: ReportTable; readonly c
                 height={rowHeight - 8}
               />
               <text className="value" x={atEnd} y={top + 13} textAnchor={bar.value < 0 ? "end" : "start"}>
-                {numeral(bar.value)}
+                {shownAs(bar.value)}
               </text>
             </g>
           );
@@ -117,4 +118,5 @@ function barsOf(table: ReportTable, chart: ReportChart): Bar[] {
   );
 }
 
-const signed = (value: number): string => `${value > 0 ? "+" : value < 0 ? "−" : ""}${Math.abs(value).toFixed(1)}`;
+const signed = (value: number): string =>
+  numeral(`${value > 0 ? "+" : value < 0 ? "−" : ""}${Math.abs(value).toFixed(1)}`);

@@ -1,4 +1,5 @@
 import { useId, useState } from "react";
+import { numeral } from "../../language/say";
 import { type AskedStanding, type SquadDemand, sureAndMaybe } from "../../programme/demands";
 import { Disclosure } from "../parts/Disclosure";
 import { demandWords } from "../words/demands";
@@ -106,7 +107,7 @@ function Demands(props: { readonly title: string; readonly rows: readonly Row[];
             {rows.map(({ quality, weight, told }) => (
               <tr key={quality}>
                 <th scope="row">{quality}</th>
-                <td>{Number(weight.toFixed(1))}</td>
+                <td>{numeral(Number(weight.toFixed(1)))}</td>
                 <td>{told}</td>
               </tr>
             ))}

@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { numeral } from "../../language/say";
 
 const width = 300;
 const height = 200;
@@ -30,7 +31,8 @@ export function WorkAndChange(props: {
   const reach = Math.max(1.25, ...athletes.map(({ change }) => Math.abs(change) * 1.1));
   const x = (share: number) => left + 6 + ((share - lowest) / (highest - lowest)) * (width - left - 14);
   const y = (change: number) => top + ((reach - change) / (2 * reach)) * (height - top - bottom);
-  const told = ({ name, share, change }: PicturedAthlete) => `${name}: ${share.toFixed(0)} %, ${change.toFixed(1)}`;
+  const told = ({ name, share, change }: PicturedAthlete) =>
+    `${name}: ${share.toFixed(0)} %, ${numeral(change.toFixed(1))}`;
   return (
     <figure className="picture">
       <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={`${id}-title ${id}-text`}>

@@ -1,5 +1,4 @@
 import { useRef, useState } from "react";
-import { say } from "../../language/say";
 import { type KeptOutcome, keepResults } from "../../sheet/keepResults";
 import type { KeptResult } from "../../store/keptResults";
 import { Progress } from "../parts/Progress";
@@ -32,7 +31,7 @@ export function KeepButton(props: { readonly kept: readonly KeptResult[]; readon
       )}
       <button
         type="button"
-        className={primary ? say`button primary` : "button"}
+        className={primary ? "button primary" : "button"}
         disabled={kept.length === 0 || keeping.busy}
         onClick={keep}
       >

@@ -134,7 +134,7 @@ function Elsewhere({ places }: { readonly places: readonly string[] }) {
       <p>{words.staysText}</p>
       <ul className="remarks">
         {places.slice(0, shownAtMost).map((place) => {
-          const at = /^(.*)!([A-Z]+\d+)( \(note\))?$/.exec(place);
+          const at = /^(.*)!([A-Z]+\d+)( \(.+\))?$/.exec(place);
           const sheet = at?.[1]?.replace(/^'(.*)'$/, "$1").replaceAll("''", "'");
           return (
             <li key={place}>

@@ -1,5 +1,4 @@
 import { type KeyboardEvent, useEffect, useId, useMemo, useState } from "react";
-import { say } from "../../language/say";
 import type { Screen } from "../screen";
 import { found, type Searchable } from "../search";
 import { tasks as tasksOfCycle } from "../tasks";
@@ -103,7 +102,7 @@ function useFunctions(isWanted: boolean): readonly Item[] {
         current &&
         setFunctions(
           functionReference.map(({ id, answers, alsoFoundBy }) => ({
-            ...{ title: say`TAPELINE.${id}`, text: answers, alsoFoundBy: `${alsoFoundBy} ${searchWords.isFunction}` },
+            ...{ title: `TAPELINE.${id}`, text: answers, alsoFoundBy: `${alsoFoundBy} ${searchWords.isFunction}` },
             screen: { kind: "functions", wished: id },
           })),
         ),

@@ -9,10 +9,10 @@ export const functionWords = {
     none: say`Select a cell with a TAPELINE formula: here stands what it asks and, should it show an error, why.`,
     asks: (address: string, id: string) => say`${address} asks ${id}`,
     leftOut: say`left out`,
-    missing: "missing",
+    missing: say`missing`,
     why: (error: string) => say`Why it shows ${error}`,
     notRead: (parts: readonly string[]) =>
-      say`The reason can be found only for cells and values; ${parts.join(" and ")} is worked out by another formula. In general:`,
+      say`The reason can be found only for cells and values; ${parts.join(say` and `)} is worked out by another formula. In general:`,
     elsewhere: say`The function itself answers now. The error comes from the rest of the formula, or the cell waits to be calculated.`,
     meanings: {
       "#N/A": say`The cells cannot answer the question: too few results, or results that are no possible ones.`,

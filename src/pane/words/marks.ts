@@ -1,6 +1,6 @@
 import { say } from "../../language/say";
-import { many } from "../words";
 import { listed } from "./functions";
+import { many } from "./many";
 
 /** What the pane says of marks on the coach's own sheets. */
 export const marksWords = {

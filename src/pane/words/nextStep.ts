@@ -1,5 +1,5 @@
 import { say } from "../../language/say";
-import { many } from "../words";
+import { many } from "./many";
 
 /** What the pane says of where the squad is in the cycle, what is due, and what to do next. */
 export const nextStepWords = {
@@ -9,7 +9,7 @@ export const nextStepWords = {
     press: say`Set up squad and tests`,
   },
   test: (athletes: number, tests: number) => ({
-    text: say`${many(athletes, "athlete")} and ${many(tests, say`test number`)} are set up. Next come results.`,
+    text: say`${many(athletes, "athlete")} and ${many(tests, "test number")} are set up. Next come results.`,
     press: say`Make a sheet for a test day`,
   }),
   understand: {
@@ -42,7 +42,7 @@ export const nextStepWords = {
   },
   due: (series: string, athletes: number, never: boolean) =>
     say`${series}: ${never ? say`not tested yet` : say`a retest is due`} for ${many(athletes, "athlete")}.`,
-  moreDue: (count: number) => say`And ${many(count, say`more test`)}.`,
+  moreDue: (count: number) => say`And ${many(count, "more test")}.`,
   noDiary: (days: number) => say`No diary entry for ${days} days.`,
   ending: (days: number) => say`The block ends in ${many(days, "day")}: get the retest ready.`,
 } as const;

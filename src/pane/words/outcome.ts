@@ -1,4 +1,4 @@
-import { say } from "../../language/say";
+import { numeral, say } from "../../language/say";
 
 /** What the pane says of the review of a block. */
 export const outcomeWords = {
@@ -17,7 +17,7 @@ export const outcomeWords = {
     say`No plan is kept, so it goes from the first test day to the last: ${begins} to ${ends}.`,
   athlete: say`Athlete`,
   change: (before: number, after: number, unit: string | null) =>
-    `${shown(before)} → ${shown(after)}${unit === null ? "" : ` ${unit}`}`,
+    `${numeral(shown(before))} → ${numeral(shown(after))}${unit === null ? "" : ` ${unit}`}`,
   chances: (better: number, worse: number) => say`Better by what matters: ${chance(better)}; worse: ${chance(worse)}.`,
   carried: { "carried over": say`Carried over`, new: say`New`, done: say`Done`, "set aside": say`Set aside` },
   toPriorities: say`To the new priorities`,

@@ -2,6 +2,7 @@ import { say } from "../../language/say";
 import { fewestCompared } from "../../programme/comparedWith";
 import { listedUpTo } from "../../programme/listed";
 import type { Comparison } from "../../store/comparison";
+import { many } from "./many";
 
 /** What the pane says where priorities are overruled and athletes compared. */
 export const priorityWords = {
@@ -12,12 +13,12 @@ export const priorityWords = {
   setAside: say`Set aside`,
   instead: (quality: string) => say`Instead: ${quality}`,
   insteadOf: (quality: string) => say`instead of ${quality}`,
-  wasSetAside: "set aside",
+  wasSetAside: say`set aside`,
   reason: say`Why you decide so`,
   reasonFor: (quality: string, athlete: string) => say`Why, ${quality} of ${athlete}`,
   notDecided: say`Nothing was changed`,
   outdated: (athletes: number) =>
-    say`For ${athletes === 1 ? say`1 athlete` : say`${athletes} athletes`} the rule says something else by now. Write the priorities to renew them: what you have decided stays.`,
+    say`For ${many(athletes, "athlete")} the rule says something else by now. Write the priorities to renew them: what you have decided stays.`,
   profile: say`Profile and numbers behind it`,
   noRatios: say`No ratios: they need drop jumps with contact times, squat jumps, peak forces, or sprints with split times.`,
   caution: say`Pain, or back from an injury: what is trained and tested is for those who treat the athlete to say. Maximal tests and heavy loads of under-18s only under qualified supervision.`,

@@ -1,7 +1,6 @@
 import { say } from "../../language/say";
 import type { AthleteFound } from "../../sheet/removeAthlete";
-
-const many = (count: number, noun: string): string => (count === 1 ? `1 ${noun}` : `${count} ${noun}s`);
+import { many } from "./many";
 
 /** What the pane says about removing an athlete from the workbook. */
 export const removeAthleteWords = {
@@ -20,12 +19,14 @@ export const removeAthleteWords = {
   marks: say`All marks on cells, since one of them names the athlete; mark again afterwards`,
   stays: (places: number) => say`The name also stands in ${many(places, "place")} of your own`,
   staysText: say`These are left as they are. Empty them yourself where nothing of the athlete may stay.`,
-  left: (count: number) => say`and ${many(count, say`more place`)}`,
+  left: (count: number) => say`and ${many(count, "more place")}`,
   copies: say`Copies of this workbook, earlier versions kept by a cloud and printed pages are not reached from here.`,
   press: (name: string) => say`Remove ${name}`,
   sure: (name: string) => say`Remove ${name} from this workbook?`,
   sureText: (hasPages: boolean) =>
-    say`It can be taken back until you close the workbook or this pane${hasPages ? say`; pages are not brought back, but can be made again` : ""}. After that it cannot.`,
+    hasPages
+      ? say`It can be taken back until you close the workbook or this pane; pages are not brought back, but can be made again. After that it cannot.`
+      : say`It can be taken back until you close the workbook or this pane. After that it cannot.`,
   yes: say`Yes, remove`,
   no: say`No, keep`,
   removing: say`Removing…`,

@@ -1,5 +1,5 @@
 import { say } from "../../language/say";
-import { many } from "../words";
+import { many } from "./many";
 
 /** What the pane says of a sheet for a test day. */
 export const testDayWords = {

@@ -18,6 +18,6 @@ export const tryItWords = {
     text: say`Your own results go the same way: select them and ask. Home shows what else there is.`,
     press: say`To the start`,
   },
-  remove: (sheets: readonly string[]) => say`Remove the sample (${sheets.map((sheet) => `“${sheet}”`).join(", ")})`,
+  remove: (sheets: readonly string[]) => say`Remove the sample (${sheets.map((sheet) => say`“${sheet}”`).join(", ")})`,
   removing: say`Removing…`,
 } as const;
