@@ -30,7 +30,7 @@ export const trySheet = {
 } as const;
 
 export const tryHeadings = [
-  "Athlete",
+  say`Athlete`,
   say`Left 1`,
   say`Left 2`,
   say`Left 3`,
@@ -44,14 +44,14 @@ export const tryHeadings = [
  * truly uneven, the others only as far as a leg varies from trial to trial.
  */
 export const tryRows: readonly (readonly [string, ...number[]])[] = [
-  [say`Asvi Tranebær`, 151, 154, 149, 152, 150, 155],
-  [say`Bryna Lyngmo`, 163, 160, 166, 161, 164, 162],
-  [say`Eldrid Kveldsmo`, 147, 149, 144, 131, 129, 134],
-  [say`Fjorna Blåtind`, 158, 161, 156, 160, 157, 163],
-  [say`Gislaug Nordli`, 142, 145, 143, 144, 147, 141],
-  [say`Hilvi Rimstad`, 170, 166, 168, 165, 169, 172],
-  [say`Jorid Havtun`, 155, 152, 157, 153, 150, 156],
-  [say`Mirvei Skogly`, 161, 158, 160, 163, 159, 162],
-  [say`Solvår Isdal`, 149, 153, 150, 151, 148, 152],
-  [say`Tuva Stjernli`, 166, 163, 160, 162, 167, 164],
+  ["Asvi Tranebær", 151, 154, 149, 152, 150, 155],
+  ["Bryna Lyngmo", 163, 160, 166, 161, 164, 162],
+  ["Eldrid Kveldsmo", 147, 149, 144, 131, 129, 134],
+  ["Fjorna Blåtind", 158, 161, 156, 160, 157, 163],
+  ["Gislaug Nordli", 142, 145, 143, 144, 147, 141],
+  ["Hilvi Rimstad", 170, 166, 168, 165, 169, 172],
+  ["Jorid Havtun", 155, 152, 157, 153, 150, 156],
+  ["Mirvei Skogly", 161, 158, 160, 163, 159, 162],
+  ["Solvår Isdal", 149, 153, 150, 151, 148, 152],
+  ["Tuva Stjernli", 166, 163, 160, 162, 167, 164],
 ];
