@@ -14,10 +14,17 @@ export async function trapHost<T>(action: () => Promise<T>): Promise<T> {
   try {
     return await action();
   } catch (error) {
-    // Recognised by shape: the error class lives in the program's own script, perhaps in another frame.
-    if (error instanceof Error && "code" in error && typeof error.code === "string" && "debugInfo" in error) {
-      throw new HostRefusal(error.code, error.message);
-    }
+    if (isOfHost(error)) throw new HostRefusal(error.code, error.message);
     throw error;
   }
 }
+
+/** Recognised by shape alone: the program's errors may come out of another frame, where even `Error` is another. */
+const isOfHost = (error: unknown): error is { readonly code: string; readonly message: string } =>
+  typeof error === "object" &&
+  error !== null &&
+  "code" in error &&
+  typeof error.code === "string" &&
+  "message" in error &&
+  typeof error.message === "string" &&
+  "debugInfo" in error;
