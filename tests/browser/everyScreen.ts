@@ -181,7 +181,7 @@ export const everyScreen: readonly Stop[] = [
   }),
   stop("load", async (open) => {
     await choose(open, "Training load");
-    await open.pane.getByLabel("Whose weeks").waitFor(patience);
+    await open.pane.getByRole("combobox", { name: "Whose weeks" }).waitFor(patience);
   }),
   stop("outcome", (open) => choose(open, "Who changed, who did the work")),
   stop("pages", (open) => choose(open, "Pages for athletes")),
@@ -193,12 +193,13 @@ export const everyScreen: readonly Stop[] = [
   stop("refused", async (open) => {
     await open.page.evaluate(() =>
       window.tapelineHost!.Excel.run(async (context) => {
-        context.workbook.worksheets.getItem("Priorities").protection.protect();
+        context.workbook.worksheets.getItem("Asymmetry").protection.protect();
         await context.sync();
       }),
     );
-    await choose(open, "Priorities");
-    await press(open, "Write the priorities");
+    await select(open, "Hop test", "A3");
+    await choose(open, "Left-right asymmetry");
+    await press(open, "Renew the table on “Asymmetry”");
     await told(open, "The workbook did not let Tapeline do that");
   }),
   stop("our-mistake", async (open) => {
@@ -208,7 +209,8 @@ export const everyScreen: readonly Stop[] = [
       };
       (window as unknown as { Excel: { run: unknown } }).Excel.run = broken;
     });
-    await choose(open, "Keep results");
+    await press(open, "‹ Start");
+    await press(open, /^Keep results/);
     await told(open, "Tapeline made a mistake");
   }),
 ];

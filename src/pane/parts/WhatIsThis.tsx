@@ -10,7 +10,12 @@ export function WhatIsThis(props: { readonly about: string; readonly children: R
         ?
       </Popover.Trigger>
       <Popover.Portal>
-        <Popover.Content className="what-text" sideOffset={4} collisionPadding={8}>
+        <Popover.Content
+          className="what-text"
+          aria-label={words.whatIs(props.about)}
+          sideOffset={4}
+          collisionPadding={12}
+        >
           {props.children}
         </Popover.Content>
       </Popover.Portal>
