@@ -217,5 +217,5 @@ const useWords: Readonly<Record<ColumnUse, string>> = {
   group: say`the role or group`,
   bodyMass: say`the body mass`,
   stature: say`the stature`,
-  none: "nothing",
+  none: say`nothing`,
 };

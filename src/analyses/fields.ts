@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { say } from "../language/say";
+import { atStart, say } from "../language/say";
 
 /** What a field of an analysis says about itself; from it come pickers, form controls, headings and formats. */
 export type FieldMeta = {
@@ -28,11 +28,11 @@ export const textWhereSaid = (label: string, meaning: string) =>
   described(z.string(), { label, meaning, whereSaid: true });
 
 export const measured = (label: string, meaning: string) =>
-  described(z.number().nullable(), { label, meaning, unit: say`as measured`, format: "as measured" });
+  described(z.number().nullable(), { label, meaning, unit: "as measured", format: "as measured" });
 
 /** A number in the unit of the results that is computed from many of them, hence worth one more decimal. */
 export const derived = (label: string, meaning: string) =>
-  described(z.number().nullable(), { label, meaning, unit: say`as measured`, format: "finer" });
+  described(z.number().nullable(), { label, meaning, unit: "as measured", format: "finer" });
 
 export const percent = (label: string, meaning: string) =>
   described(z.number().nullable(), { label, meaning, unit: "%", format: "0.0" });
@@ -111,7 +111,7 @@ export const betterIs = () =>
     say`Whether a larger result is the better one, as in a jump, or a smaller one, as in a sprint time. The battery says it where it knows the test; else a time counts as better when shorter, all else when larger.`,
     {
       asSetUp: say`As set up, else by the unit`,
-      higher: "Higher",
-      lower: "Lower",
+      higher: atStart(say`higher`),
+      lower: atStart(say`lower`),
     },
   );

@@ -1,12 +1,12 @@
 import { say } from "../language/say";
 import { measureOf } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
-import type { Side } from "../reading/vocabulary";
+import { type Side, wordOfSide } from "../reading/vocabulary";
 
 /** What a series is called together with the side it was measured on; both may be unsaid. */
 export function sideName(series: string, side: Side | null): string {
-  if (series === "") return side === null ? say`All results` : say`${side === "left" ? "Left" : "Right"} side`;
-  return side === null ? series : `${series}, ${side}`;
+  if (series === "") return side === null ? say`All results` : side === "left" ? say`Left side` : say`Right side`;
+  return side === null ? series : `${series}, ${wordOfSide(side)}`;
 }
 
 /**

@@ -35,7 +35,10 @@ export const groupEstimate = (what: string, error: string): Caution => ({
 /** Limits resting on very few degrees of freedom. */
 export const fewDegreesOfFreedom = (degreesOfFreedom: number): Caution => ({
   code: "fewDegreesOfFreedom",
-  message: say`The limits rest on ${degreesOfFreedom} ${degreesOfFreedom === 1 ? "degree" : "degrees"} of freedom and are rough.`,
+  message:
+    degreesOfFreedom === 1
+      ? say`The limits rest on 1 degree of freedom and are rough.`
+      : say`The limits rest on ${degreesOfFreedom} degrees of freedom and are rough.`,
   facts: { degreesOfFreedom },
 });
 

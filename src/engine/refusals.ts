@@ -1,29 +1,32 @@
-import { say } from "../language/say";
+import { atStart, say } from "../language/say";
 import type { Refusal } from "./result";
 
 /** Every reason a method can give for not answering, said once. `what` names the quantity in plain words. */
 
 export const tooFew = (what: string, needed: number, got: number): Refusal => ({
   code: "tooFew",
-  message: say`At least ${needed} ${what} are needed; there ${got === 1 ? "is" : "are"} ${got}.`,
+  message:
+    got === 1
+      ? say`At least ${needed} ${what} are needed; there is 1.`
+      : say`At least ${needed} ${what} are needed; there are ${got}.`,
   facts: { what, needed, got },
 });
 
 export const notPositive = (what: string, value: number): Refusal => ({
   code: "notPositive",
-  message: say`${sentence(what)} must be above zero; ${value} is not.`,
+  message: say`${atStart(what)} must be above zero; ${value} is not.`,
   facts: { what, value },
 });
 
 export const negative = (what: string, value: number): Refusal => ({
   code: "negative",
-  message: say`${sentence(what)} cannot be below zero; ${value} is.`,
+  message: say`${atStart(what)} cannot be below zero; ${value} is.`,
   facts: { what, value },
 });
 
 export const outOfRange = (what: string, low: number, high: number, value: number): Refusal => ({
   code: "outOfRange",
-  message: say`${sentence(what)} must be from ${low} to ${high}; ${value} is not.`,
+  message: say`${atStart(what)} must be from ${low} to ${high}; ${value} is not.`,
   facts: { what, low, high, value },
 });
 
@@ -35,25 +38,25 @@ export const noSpread = (what: string): Refusal => ({
 
 export const notFinite = (what: string): Refusal => ({
   code: "notFinite",
-  message: say`${sentence(what)} must be a number.`,
+  message: say`${atStart(what)} must be a number.`,
   facts: { what },
 });
 
 export const unequalLengths = (first: string, second: string, lengths: readonly [number, number]): Refusal => ({
   code: "unequalLengths",
-  message: say`${sentence(first)} and ${second} must be equally many; there are ${lengths[0]} and ${lengths[1]}.`,
+  message: say`${atStart(first)} and ${second} must be equally many; there are ${lengths[0]} and ${lengths[1]}.`,
   facts: { first, second, firstCount: lengths[0], secondCount: lengths[1] },
 });
 
 export const missing = (what: string): Refusal => ({
   code: "missing",
-  message: say`${sentence(what)} is missing.`,
+  message: say`${atStart(what)} is missing.`,
   facts: { what },
 });
 
 export const noTrueSpread = (what: string): Refusal => ({
   code: "noTrueSpread",
-  message: say`${sentence(what)} cannot be told: the athletes differ no more from each other than their own results do.`,
+  message: say`${atStart(what)} cannot be told: the athletes differ no more from each other than their own results do.`,
   facts: { what },
 });
 
@@ -68,5 +71,3 @@ export const agreementUndefined = (): Refusal => ({
   message: say`Everybody has the same side larger both times, so agreement beyond chance cannot be told.`,
   facts: {},
 });
-
-const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

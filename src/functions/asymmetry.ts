@@ -37,8 +37,8 @@ export function asymmetry(left: any[][], right: any[][], reduction?: string, bet
 export function strongerSide(left: any[][], right: any[][], reduction?: string, better?: string): string {
   const direction = directionOf(better);
   const sides = scores(left, right, reductionOf(reduction), direction);
-  if (sides.left === sides.right) return "Even";
-  return sides.right > sides.left === (direction === "higher") ? "Right" : "Left";
+  if (sides.left === sides.right) return say`Even`;
+  return sides.right > sides.left === (direction === "higher") ? say`Right` : say`Left`;
 }
 
 const formulas = Object.keys(asymmetryFormulas) as unknown as Words<AsymmetryFormula>;

@@ -1,5 +1,5 @@
 import { asymmetryInterval } from "../engine/asymmetry/asymmetryInterval";
-import { directionAgreement, type LargerSide } from "../engine/asymmetry/directionAgreement";
+import { type AgreementWords, directionAgreement, type LargerSide } from "../engine/asymmetry/directionAgreement";
 import { noiseLimit as limitOf } from "../engine/asymmetry/noiseLimit";
 import { type NoiseSource, noiseOfAthletes, noiseSources } from "../engine/reliability/noiseOfAthletes";
 import { say } from "../language/say";
@@ -92,7 +92,24 @@ export function sideAgreement(first: any[][], second: any[][], confidence?: any)
     ),
   );
   const kappa = answer(agreement.kappa);
-  return [[...withLimits(kappa), kappa.words]];
+  return [[...withLimits(kappa), wordsOfAgreement(kappa.words)]];
+}
+
+function wordsOfAgreement(code: AgreementWords): string {
+  switch (code) {
+    case "poor":
+      return say`poor`;
+    case "slight":
+      return say`slight`;
+    case "fair":
+      return say`fair`;
+    case "moderate":
+      return say`moderate`;
+    case "substantial":
+      return say`substantial`;
+    case "almost perfect":
+      return say`almost perfect`;
+  }
 }
 
 function largerSides(differences: any[][]): (LargerSide | null)[] {
@@ -111,7 +128,7 @@ function athletesOf(left: any[][], right: any[][]): [(number | null)[], (number 
   const rights = trialRowsOf(right);
   if (lefts.length !== rights.length) {
     throw invalid(
-      `The left cells have ${lefts.length} rows, the right cells ${rights.length}; each row is one athlete.`,
+      say`The left cells have ${lefts.length} rows, the right cells ${rights.length}; each row is one athlete.`,
     );
   }
   return lefts.map((trials, row) => [trials, rights[row]!]);

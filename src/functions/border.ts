@@ -127,7 +127,7 @@ export function paired<A, B>(
 ): [A, B][] {
   if (ofFirst.length !== ofSecond.length) {
     throw invalid(
-      `There are ${ofFirst.length} cells with ${first} and ${ofSecond.length} with ${second}; they belong together one by one.`,
+      say`There are ${ofFirst.length} cells with ${first} and ${ofSecond.length} with ${second}; they belong together one by one.`,
     );
   }
   return ofFirst.map((value, index) => [value, ofSecond[index]!]);
@@ -138,14 +138,14 @@ export function numberOf(argument: Argument, what: string, fallback?: number): n
   const reading = numberIn(argument);
   if (isError(reading)) throw reading;
   const value = reading ?? fallback;
-  if (value === undefined) throw invalid(`The ${what} is missing.`);
+  if (value === undefined) throw invalid(say`The ${what} is missing.`);
   return value;
 }
 
 /** A single whole number of at least 1. */
 export function wholeNumberOf(argument: Argument, what: string, fallback?: number): number {
   const value = numberOf(argument, what, fallback);
-  if (!Number.isInteger(value) || value < 1) throw invalid(`The ${what} must be 1, 2, 3 or more; ${value} is not.`);
+  if (!Number.isInteger(value) || value < 1) throw invalid(say`The ${what} must be 1, 2, 3 or more; ${value} is not.`);
   return value;
 }
 
@@ -153,7 +153,7 @@ export function wholeNumberOf(argument: Argument, what: string, fallback?: numbe
 export function positiveOf(argument: Argument, what: string): number | undefined {
   const value = numberOf(argument, what, Number.NaN);
   if (Number.isNaN(value)) return undefined;
-  if (value <= 0) throw invalid(`The ${what} must be above zero; ${value} is not.`);
+  if (value <= 0) throw invalid(say`The ${what} must be above zero; ${value} is not.`);
   return value;
 }
 
@@ -169,7 +169,7 @@ export function confidenceOf(argument: Argument): number {
 export function dayOf(argument: Argument, what: string): number {
   const reading = dayIn(argument);
   if (isError(reading)) throw reading;
-  if (reading === null) throw invalid(`The ${what} is missing.`);
+  if (reading === null) throw invalid(say`The ${what} is missing.`);
   return reading;
 }
 

@@ -20,12 +20,12 @@ import {
   scored,
   values,
 } from "./border";
-import { cellByCell, labelled, part, rowByRow, withLimits } from "./spill";
+import { cellByCell, labelled, limitHeadings, part, rowByRow, withLimits } from "./spill";
 
 /** A typical error, or another size above zero, that a change is read beside. */
 function sizeOf(argument: unknown, what: string): number {
   const size = positiveOf(argument, what);
-  if (size === undefined) throw invalid(`The ${what} is missing.`);
+  if (size === undefined) throw invalid(say`The ${what} is missing.`);
   return size;
 }
 
@@ -152,7 +152,7 @@ export function beyondNoise(
     ),
   );
   return labelled([
-    ["Athletes", counts.count],
+    [say`Athletes`, counts.count],
     [say`Improved beyond noise`, counts.improved],
     [say`Declined beyond noise`, counts.declined],
     [say`Within noise`, counts.within],
@@ -184,8 +184,8 @@ export function groupChange(earlier: any[][], later: any[][], confidence?: any, 
     ),
   );
   return labelled([
-    ["", "Value", "Lower", "Upper"],
-    ["Athletes", change.athletes],
+    limitHeadings(),
+    [say`Athletes`, change.athletes],
     [say`Mean change`, ...withLimits(change.change)],
     [say`Standard deviation of the changes`, change.standardDeviation],
     ["t", change.t],
@@ -221,12 +221,12 @@ export function twoGroups(first: any[][], second: any[][], confidence?: any, zer
     }),
   );
   return labelled([
-    ["", "Value", "Lower", "Upper"],
+    limitHeadings(),
     [say`Athletes in the first group`, groups.firstCount],
     [say`Athletes in the second group`, groups.secondCount],
     [say`Mean of the first group`, groups.firstMean],
     [say`Mean of the second group`, groups.secondMean],
-    ["Difference", ...withLimits(groups.difference)],
+    [say`Difference`, ...withLimits(groups.difference)],
     [say`t (Welch)`, groups.welch.t],
     [say`Degrees of freedom`, groups.welch.degreesOfFreedom],
     [say`p (two-sided)`, groups.welch.p],
@@ -252,7 +252,7 @@ export function expectedRetest(scores: any[][], correlation: any, squadMean?: an
   const present = values(readings)
     .flat()
     .filter((score) => score !== null);
-  if (present.length === 0) throw notAvailable(refuse(tooFew("scores", 1, 0)));
+  if (present.length === 0) throw notAvailable(refuse(tooFew(say`scores`, 1, 0)));
   const centre = numberOf(squadMean, say`squad mean`, mean(present));
   return cellByCell({ score: readings }, (athlete) =>
     regressionToTheMean(athlete.score, { squadMean: centre, intraclassCorrelation }),

@@ -105,7 +105,7 @@ export function oxygenUptakeOfAdults(stages: any[][], sexes: any[][]): any[][] {
  */
 export function oxygenUptakeOfRecovery(distances: any[][], level?: any): any[][] {
   const chosen = numberOf(level, "level", 1);
-  if (chosen !== 1 && chosen !== 2) throw invalid(`The level must be 1 or 2; ${chosen} is not.`);
+  if (chosen !== 1 && chosen !== 2) throw invalid(say`The level must be 1 or 2; ${chosen} is not.`);
   return cellByCell({ "distance run": measured(distances) }, (run) =>
     part(intermittentRecoveryTest(run["distance run"], { level: chosen }), ({ oxygenUptake }) => oxygenUptake),
   );
@@ -179,10 +179,10 @@ export function capacitySummary(scores: any[][], cap?: any, zeros?: string): any
   );
   const line = (label: string, { value, atLeast }: CapacityQuantile) => [label, value, atLeast ? say`at least` : ""];
   return labelled([
-    ["Athletes", summary.count],
+    [say`Athletes`, summary.count],
     [say`Stopped at the cap`, summary.stoppedAtCap],
     line(say`Lower quartile`, summary.lowerQuartile),
-    line("Median", summary.median),
+    line(say`Median`, summary.median),
     line(say`Upper quartile`, summary.upperQuartile),
     ...cautionLines(summary.cautions),
   ]);

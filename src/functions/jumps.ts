@@ -65,7 +65,7 @@ export function jumpPower(heights: any[][], masses: any[][], equation?: string, 
       part(jumpPowerOf(athlete["jump height"], athlete["body mass"], { equation: name }), ({ watts }) => watts),
     );
   }
-  if (!statures) throw invalid(`The equation ${name} needs the body heights in cm as fourth argument.`);
+  if (!statures) throw invalid(say`The equation ${name} needs the body heights in cm as fourth argument.`);
   return cellByCell({ ...jump, "body height": measured(statures) }, (athlete) =>
     part(
       jumpPowerOf(athlete["jump height"], athlete["body mass"], {

@@ -112,7 +112,7 @@ export function weekLoads(loads: any[][], divisor?: string): any[][] {
   const options = { divisor: wordOf(divisor, divisors, "divisor") };
   const weeks = Array.from({ length: Math.ceil(days.length / 7) }, (_, week) => days.slice(7 * week, 7 * week + 7));
   return [
-    ["Week", "Total", say`Days reported`, "Mean", say`Standard deviation`, "Monotony", "Strain"],
+    [say`Week`, say`Total`, say`Days reported`, say`Mean`, say`Standard deviation`, say`Monotony`, say`Strain`],
     ...weeks.map((week, index) => {
       const summary = weekSummary(week, options);
       return [
@@ -156,7 +156,7 @@ export function acuteChronic(loads: any[][], form?: string): number {
 export function actionCounts(counts: any[][]): any[][] {
   const summary = answer(actionCountsOf(daysOf(counts)));
   return labelled([
-    ["Total", summary.total],
+    [say`Total`, summary.total],
     [say`Days reported`, summary.daysReported],
     [say`Largest day`, summary.largestDay],
     [say`Largest four days in a row`, summary.largestFourDays],

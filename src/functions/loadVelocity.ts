@@ -2,7 +2,7 @@ import { loadVelocityProfile } from "../engine/strength/loadVelocityProfile";
 import { minimumVelocityThresholds } from "../engine/strength/minimumVelocityThresholds";
 import { say } from "../language/say";
 import { answer, confidenceOf, measured, numberOf, trialsOf, type Words, wordOf } from "./border";
-import { cautionLines, labelled, part, rowByRow, withLimits } from "./spill";
+import { cautionLines, labelled, limitHeadings, part, rowByRow, withLimits } from "./spill";
 
 /**
  * One-repetition maximum from bar speeds at lighter loads, one row for each athlete: the line of velocity on load, read at the
@@ -44,7 +44,7 @@ export function loadVelocity(loads: any[][], velocities: any[][], threshold: any
     }),
   );
   return labelled([
-    ["", "Value", "Lower", "Upper"],
+    limitHeadings(),
     [say`Estimated maximum`, ...withLimits(profile.maximum)],
     [say`Velocity without load (m/s)`, profile.velocityAtZeroLoad],
     [say`Load without velocity`, profile.loadAtZeroVelocity],

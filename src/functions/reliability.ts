@@ -20,7 +20,7 @@ import { smallestWorthwhileChange } from "../engine/reliability/smallestWorthwhi
 import { trialNoise as trialNoiseOf } from "../engine/reliability/trialNoise";
 import { type SessionShift, typicalError as typicalErrorOf } from "../engine/reliability/typicalError";
 import { ok, type Result, refuse } from "../engine/result";
-import { say } from "../language/say";
+import { atStart, say } from "../language/say";
 import {
   answer,
   confidenceOf,
@@ -35,7 +35,7 @@ import {
   type Words,
   wordOf,
 } from "./border";
-import { cell, cellByCell, labelled, line, part, withLimits } from "./spill";
+import { cell, cellByCell, labelled, limitHeadings, line, part, withLimits } from "./spill";
 
 const resultsOf = (range: any[][], zeros: unknown): RepeatedResults => values(scored(range, zeros));
 
@@ -70,10 +70,10 @@ export function reliability(results: any[][], confidence?: any, zeros?: string):
     confidence: certainty,
   });
   return labelled([
-    ["", "Value", "Lower", "Upper"],
-    ["Athletes", typical.athletes],
+    limitHeadings(),
+    [say`Athletes`, typical.athletes],
     [say`Athletes left out`, all.length - typical.athletes],
-    ["Sessions", complete[0]!.length],
+    [atStart(say`sessions`), complete[0]!.length],
     line(
       say`Mean change, session 1 to 2`,
       part(change, (of) => of.change),
@@ -216,11 +216,11 @@ export function trialNoise(trials: any[][], confidence?: any): any[][] {
  */
 export function sessionPairs(results: any[][], confidence?: any, zeros?: string): any[][] {
   const pairs = consecutiveSessions(resultsOf(results, zeros), { confidence: confidenceOf(confidence) });
-  if (pairs.length === 0) throw notAvailable(refuse(tooFew("sessions", 2, 1)));
+  if (pairs.length === 0) throw notAvailable(refuse(tooFew(say`sessions`, 2, 1)));
   const limits = (result: Result<Estimate>) =>
     (["value", "low", "high"] as const).map((which) => cell(result, (estimate) => estimate[which]));
   return [
-    ["From", "To", say`Mean change`, "Lower", "Upper", say`Typical error`, "Lower", "Upper"],
+    [say`From`, say`To`, say`Mean change`, say`Lower`, say`Upper`, say`Typical error`, say`Lower`, say`Upper`],
     ...pairs.map(({ earlier, later, meanChange, typicalError }) => [
       earlier + 1,
       later + 1,
@@ -268,8 +268,8 @@ export function agreement(
     isRatio ? ratioLimitsOfAgreement(pairs, options) : blandAltman(pairs, options),
   );
   return labelled([
-    ["", "Value", "Lower", "Upper"],
-    ["Pairs", limits.count],
+    limitHeadings(),
+    [say`Pairs`, limits.count],
     [isRatio ? say`Mean ratio` : say`Mean difference`, ...withLimits(limits.bias)],
     [say`Lower limit of agreement`, ...withLimits(limits.lower)],
     [say`Upper limit of agreement`, ...withLimits(limits.upper)],

@@ -74,6 +74,9 @@ export function labelled(lines: readonly (readonly (Shown | CustomFunctions.Erro
 /** A value with its limits, side by side. */
 export const withLimits = ({ value, low, high }: Estimate): [number, number, number] => [value, low, high];
 
+/** The first line of a table whose values have limits. */
+export const limitHeadings = (): string[] => ["", say`Value`, say`Lower`, say`Upper`];
+
 /** A line of a table for a value, or for a value with its limits; its own error where there is none. */
 export const line = (label: string, result: Result<number | Estimate>) => {
   if (!result.ok) return [label, notAvailable(result)];
@@ -82,7 +85,7 @@ export const line = (label: string, result: Result<number | Estimate>) => {
 
 /** Lines of a table for what a reader must know beside the numbers. */
 export const cautionLines = (cautions: readonly { readonly message: string }[]): [string, string][] =>
-  cautions.map(({ message }) => ["Caution", message]);
+  cautions.map(({ message }) => [say`Caution`, message]);
 
 const shown = (value: Shown): number | string => value ?? "";
 const filled = <T>(length: number, value: T): T[] => new Array<T>(length).fill(value);
@@ -94,7 +97,9 @@ function common(ranges: Ranges, of: "rows" | "columns", count: (readings: Ranges
   const other = counts.find((one) => one.count !== largest.count && one.count !== 1);
   if (other) {
     throw invalid(
-      `The ranges do not match: ${largest.what} has ${largest.count} ${of}, ${other.what} has ${other.count}.`,
+      of === "rows"
+        ? say`The ranges do not match: ${largest.what} has ${largest.count} rows, ${other.what} has ${other.count}.`
+        : say`The ranges do not match: ${largest.what} has ${largest.count} columns, ${other.what} has ${other.count}.`,
     );
   }
   return largest.count;

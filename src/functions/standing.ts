@@ -129,11 +129,15 @@ export function composite(scores: any[][], weights?: any[][], better?: any[][], 
   const rows = values(scored(scores, zeros));
   const tests = rows[0]!.map((_, test) => rows.map((row) => row[test]!));
   const weightList = weights ? values(measured(weights)).flat() : [];
-  const weightOf = oneForEach(weightList.some((weight) => weight !== null) ? weightList : [1], tests.length, "weights");
+  const weightOf = oneForEach(
+    weightList.some((weight) => weight !== null) ? weightList : [1],
+    tests.length,
+    say`weights`,
+  );
   const directionFor = oneForEach(
     values(orElse(better, (range) => worded(range, directions, "direction"), "higher")).flat(),
     tests.length,
-    "directions",
+    say`directions`,
   );
   const { composites } = answer(
     compositeScores(
@@ -151,7 +155,7 @@ export function composite(scores: any[][], weights?: any[][], better?: any[][], 
 /** One of a list for each test, or a single one for all. */
 function oneForEach<T>(list: readonly (T | null)[], tests: number, what: string): (test: number) => T | null {
   if (list.length !== 1 && list.length !== tests) {
-    throw invalid(`There are ${tests} tests and ${list.length} ${what}; each test has one.`);
+    throw invalid(say`There are ${tests} tests and ${list.length} ${what}; each test has one.`);
   }
   return (test) => list[list.length === 1 ? 0 : test]!;
 }

@@ -58,6 +58,9 @@ export const dayInWords = (iso: string): string =>
     new Date(`${iso}T00:00:00Z`),
   );
 
+/** Words as they stand at the head of a sentence, or as a heading: with a capital. */
+export const atStart = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+
 /** A heading or label as it stands within a sentence: "Jump height" as "jump height", where nouns have no capitals. */
 export const inSentence = (label: string): string =>
   spoken.capitalNouns ? label : `${label.charAt(0).toLowerCase()}${label.slice(1)}`;

@@ -2,6 +2,7 @@ import type { AsymmetryVerdict } from "../../engine/asymmetry/judgeAsymmetry";
 import type { TrialNoise } from "../../engine/reliability/trialNoise";
 import { fewestTrials } from "../../engine/trials/reduction";
 import { say } from "../../language/say";
+import { type Side, wordOfSide } from "../../reading/vocabulary";
 import type { AsymmetryChoices, AsymmetryRow } from "./asymmetry";
 
 export const left = say`Left`;
@@ -30,10 +31,14 @@ export function sideMissing(
   rightScore: number | null,
 ): string {
   const needed = fewestTrials(reduction);
-  const lacking = [leftScore === null ? "left" : "", rightScore === null ? "right" : ""].filter((side) => side !== "");
-  const fewest = Math.min(...lacking.map((side) => trials[side as "left" | "right"].length));
+  const lacking: Side[] = [
+    ...(leftScore === null ? (["left"] as const) : []),
+    ...(rightScore === null ? (["right"] as const) : []),
+  ];
+  const fewest = Math.min(...lacking.map((side) => trials[side].length));
   const reason = fewest === 0 ? say`no trial` : say`${needed} trials needed`;
-  return say`No answer: ${lacking.join(" and ")} has ${reason}`;
+  const sides = lacking.length === 2 ? say`left and right` : wordOfSide(lacking[0]!);
+  return say`No answer: ${sides} has ${reason}`;
 }
 
 /** Names at most this many athletes in a sentence; the table has them all. */

@@ -1,7 +1,7 @@
 import type { CapacityDifference } from "../../engine/endurance/capacityDifference";
 import type { CapacityQuantile, CapacityScore, CapacityScores } from "../../engine/endurance/capacityScores";
 import type { Result } from "../../engine/result";
-import { say } from "../../language/say";
+import { inSentence, say } from "../../language/say";
 import type { Side } from "../../reading/vocabulary";
 import type { CapacityRow, CapacitySettings } from "./capacity";
 
@@ -17,7 +17,7 @@ export function verdict(compared: Result<CapacityDifference>, retest: number | n
   const isBeyond = Math.abs(difference) > retest;
   if (isBeyond)
     return say`The ${longer} lasts longer by more than a retest brings.${atLeast ? ` ${stopped(longer)}` : ""}`;
-  return atLeast ? say`Cannot tell: ${stopped(longer).toLowerCase()}` : say`Within what a retest brings.`;
+  return atLeast ? say`Cannot tell: ${inSentence(stopped(longer))}` : say`Within what a retest brings.`;
 }
 
 const stopped = (side: Side): string => say`The ${side} was stopped, so the difference is at least this.`;

@@ -1,12 +1,12 @@
 import { rounded } from "../../engine/caution";
 import { changeVerdicts } from "../../engine/change/judgeChange";
 import type { Estimate } from "../../engine/confidence";
-import { say } from "../../language/say";
+import { atStart, say } from "../../language/say";
 import { reductionWords, type TestFacts } from "../testFacts";
 import type { ChangeRow, ChangeSettings } from "./change";
 import type { ChangeNoise } from "./compute";
 
-export const verdict = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+export const verdict = (words: string): string => atStart(words);
 
 export const noVerdict = say`Cannot tell: the noise, or the spread between athletes, is not known`;
 
@@ -15,7 +15,9 @@ export function summary(rows: readonly ChangeRow[], group: Estimate | null, unit
   const up = counted(changeVerdicts.clearImprovement, changeVerdicts.improvementBeyondNoise);
   const down = counted(changeVerdicts.clearDecline, changeVerdicts.declineBeyondNoise);
   const sentences = [
-    say`Of ${rows.length} ${rows.length === 1 ? "athlete" : "athletes"}, ${up} improved beyond the noise and ${down} declined.`,
+    rows.length === 1
+      ? say`Of 1 athlete, ${up} improved beyond the noise and ${down} declined.`
+      : say`Of ${rows.length} athletes, ${up} improved beyond the noise and ${down} declined.`,
   ];
   if (group) {
     const symbol = unit === null ? "" : ` ${unit}`;

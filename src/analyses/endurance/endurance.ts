@@ -18,8 +18,8 @@ const settings = z.object({
     protocolLabels,
   ),
   sex: choice(say`Equation for`, say`Some equations differ for women and men; others do not use it.`, {
-    female: "Women",
-    male: "Men",
+    female: say`Women`,
+    male: say`Men`,
   }),
   firstStage: choice(
     say`First shuttle stage`,

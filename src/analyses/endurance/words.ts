@@ -82,6 +82,8 @@ export const method = (
   const run = name === "timedRun" ? say` (${runMinutes} min)` : name === "timeTrial" ? ` (${runMetres} m)` : "";
   const stage = name === "shuttleStage" ? say`, first stage ${firstStage === "at80" ? "8.0" : "8.5"} km/h` : "";
   const by =
-    name === "fitness3015" || name === "shuttleStage" ? say`, equation for ${sex === "female" ? say`women` : say`men`}` : "";
+    name === "fitness3015" || name === "shuttleStage"
+      ? say`, equation for ${sex === "female" ? say`women` : say`men`}`
+      : "";
   return say`Protocol: ${label}${run}${stage}${by}. Best result of each athlete's latest day; age from the birth year alone.`;
 };

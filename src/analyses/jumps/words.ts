@@ -3,7 +3,7 @@ import type { JumpPower } from "../../engine/jumps/jumpPower";
 import { powerEquation } from "../../engine/jumps/powerEquations";
 import { median } from "../../engine/moments";
 import type { Refusal, Result } from "../../engine/result";
-import { say } from "../../language/say";
+import { atStart, numeral, say } from "../../language/say";
 import type { DropStanding } from "./compute";
 import type { JumpAttempt } from "./jumpAttempts";
 import type { JumpsRow, JumpsSettings } from "./jumps";
@@ -12,7 +12,9 @@ export const oneLeg = say`A jump on one leg: ask for the left-right asymmetry of
 export const noHeight = say`A contact time without a height or a flight time: nothing follows.`;
 
 export const unknownJump = (test: string): string =>
-  say`${test === "" ? say`The heading does` : say`“${test}” does`} not say which jump it is; say in the settings what other jumps are.`;
+  test === ""
+    ? say`The heading does not say which jump it is; say in the settings what other jumps are.`
+    : say`“${test}” does not say which jump it is; say in the settings what other jumps are.`;
 
 export const reasons = (refusals: readonly Refusal[]): string => refusals.map(({ message }) => message).join(" ");
 
@@ -64,8 +66,8 @@ type Measured = "countermovement" | "reactive";
 
 export function summary(rows: readonly JumpsRow[]): string[] {
   const sentences = [
-    leader(rows, "countermovement", say`countermovement jump`, (value) => `${value.toFixed(1)} cm`),
-    leader(rows, "reactive", say`reactive strength index`, (value) => `${value.toFixed(2)} m/s`),
+    leader(rows, "countermovement", say`countermovement jump`, (value) => numeral(`${value.toFixed(1)} cm`)),
+    leader(rows, "reactive", say`reactive strength index`, (value) => numeral(`${value.toFixed(2)} m/s`)),
   ];
   const hidden = rows.filter(({ utilisation }) => utilisation !== null && utilisation < 1).length;
   if (hidden > 0) {
@@ -86,11 +88,10 @@ function leader(rows: readonly JumpsRow[], field: Measured, what: string, shown:
   if (!best) return "";
   const middle = median(ordered.map(({ value }) => value));
   return ordered.length === 1
-    ? `${capital(what)}: ${best.athlete}, ${shown(best.value)}.`
+    ? `${atStart(what)}: ${best.athlete}, ${shown(best.value)}.`
     : say`Best ${what}: ${best.athlete}, ${shown(best.value)}; the middle of ${ordered.length} athletes is ${shown(middle)}.`;
 }
 
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 const athletes = (count: number): string => (count === 1 ? say`1 athlete` : say`${count} athletes`);
 
 export function cautions(rows: readonly JumpsRow[], jumps: readonly JumpAttempt[]): string[] {

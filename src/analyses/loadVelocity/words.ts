@@ -1,6 +1,7 @@
 import type { Caution } from "../../engine/caution";
 import type { Refusal } from "../../engine/result";
 import { say } from "../../language/say";
+import { wordOfSide } from "../../reading/vocabulary";
 import type { MeasuredAttempt } from "../measuredAttempts";
 import type { LoadVelocityRow, LoadVelocitySettings } from "./loadVelocity";
 
@@ -8,7 +9,7 @@ type Named = Pick<MeasuredAttempt, "athlete" | "test" | "side">;
 
 const liftName = ({ test, side }: Named): string => {
   const lift = test === "" ? say`Lift` : test;
-  return side === null ? lift : `${lift}, ${side}`;
+  return side === null ? lift : `${lift}, ${wordOfSide(side)}`;
 };
 
 export const rowName = (attempt: Named): string =>
@@ -30,12 +31,20 @@ export const lift = liftName;
 export function summary(rows: readonly LoadVelocityRow[]): string[] {
   const known = rows.filter(({ maximum }) => maximum !== null);
   const without = rows.length - known.length;
-  const sentences = [say`${counted(known.length, "maximum", "maxima")} estimated from the speed of the bar.`];
-  if (without > 0) sentences.push(say`${counted(without, "row", "rows")} without an answer: see the verdict.`);
+  const sentences = [
+    known.length === 1
+      ? say`1 maximum estimated from the speed of the bar.`
+      : say`${known.length} maxima estimated from the speed of the bar.`,
+  ];
+  if (without > 0) {
+    sentences.push(
+      without === 1
+        ? say`1 row without an answer: see the verdict.`
+        : say`${without} rows without an answer: see the verdict.`,
+    );
+  }
   return sentences;
 }
-
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 export const method = ({ threshold }: LoadVelocitySettings): string =>
   say`Each athlete's latest day: the straight line of velocity on load, all sets alike, read at ${threshold} m/s; limits of 95 %.`;

@@ -4,21 +4,21 @@ import { reductionWords } from "../testFacts";
 import type { Qualities } from "./qualities";
 import type { RankingRow, RankingSettings } from "./ranking";
 
-const many = (count: number, one: string, several: string): string => `${count} ${count === 1 ? one : several}`;
-
 export function summary(rows: readonly RankingRow[], { qualities }: Qualities): string[] {
   const ranked = rows.filter(({ rank }) => rank !== null);
   const unranked = rows.length - ranked.length;
-  const sentences = [
-    say`${many(ranked.length, "athlete", "athletes")} ranked over ${many(qualities.length, "quality", "qualities")}: ${qualities.map(({ quality }) => quality).join(", ")}.`,
-  ];
+  const athletes = ranked.length === 1 ? say`1 athlete` : say`${ranked.length} athletes`;
+  const over = qualities.length === 1 ? say`1 quality` : say`${qualities.length} qualities`;
+  const sentences = [say`${athletes} ranked over ${over}: ${qualities.map(({ quality }) => quality).join(", ")}.`];
   if (ranked.length > 3) {
     const front = ranked.filter(({ rank }) => rank! <= 3).map(({ athlete }) => athlete);
     sentences.push(say`At the front: ${front.join(", ")}.`);
   }
   if (unranked > 0) {
     sentences.push(
-      say`${many(unranked, say`athlete has`, say`athletes have`)} no rank: less than 70 % of what counts for them was tested.`,
+      unranked === 1
+        ? say`1 athlete has no rank: less than 70 % of what counts for them was tested.`
+        : say`${unranked} athletes have no rank: less than 70 % of what counts for them was tested.`,
     );
   }
   return sentences;

@@ -1,6 +1,6 @@
 import { rounded } from "../../engine/caution";
 import type { Flag } from "../../engine/flags/flag";
-import { say } from "../../language/say";
+import { atStart, say } from "../../language/say";
 import type { TestResult } from "../../reading/testResult";
 import type { Finding } from "./finding";
 import type { RetestRow, RetestSettings } from "./retest";
@@ -8,7 +8,7 @@ import type { SideDifference } from "./sessionsAndSides";
 
 export function nameOf({ athlete, test, cells }: Finding): string {
   const about = test === "" ? say`cell ${cells[0] ?? ""}` : test;
-  return athlete === "" ? about.charAt(0).toUpperCase() + about.slice(1) : `${athlete}: ${about}`;
+  return athlete === "" ? atStart(about) : `${athlete}: ${about}`;
 }
 
 export function action(kind: Finding["kind"]): string {
@@ -71,7 +71,9 @@ const size = ({ difference }: SideDifference): string => `${Math.abs(difference 
 export const inFuture = (last: string): string => say`The last result is dated ${last}, ahead of today.`;
 
 export const overdue = (last: string, weeks: number): string =>
-  say`The last result is of ${last}; a retest every ${weeks} ${weeks === 1 ? "week" : "weeks"} was planned.`;
+  weeks === 1
+    ? say`The last result is of ${last}; a retest every 1 week was planned.`
+    : say`The last result is of ${last}; a retest every ${weeks} weeks was planned.`;
 
 export const untested = say`The squad has this athlete, the results do not.`;
 

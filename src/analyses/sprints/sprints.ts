@@ -10,7 +10,7 @@ const settings = z.object({
   timing: choice(
     say`Timed by`,
     say`A stopwatch is started late: its times are made like those of gates by adding 0.24 s, true to about 0.1 s. Never hold the one against the other.`,
-    { gates: say`Timing gates`, stopwatch: "Stopwatch" },
+    { gates: say`Timing gates`, stopwatch: say`Stopwatch` },
   ),
   straight: choice(
     say`Deficit of the 505 against`,
@@ -31,7 +31,7 @@ const gives = z.object({
     "m",
     "0",
   ),
-  time: seconds("Time", say`Time over that distance, corrected where a stopwatch was used.`),
+  time: seconds(say`Time`, say`Time over that distance, corrected where a stopwatch was used.`),
   lost: text(say`Most lost`, say`The section with most time behind the squad's middle, from 0.03 s on.`),
   won: text(say`Most won`, say`The section with most time ahead of the squad's middle, from 0.03 s on.`),
   fastest: speed(

@@ -2,7 +2,7 @@ import { median } from "../../engine/moments";
 import type { Refusal, Result } from "../../engine/result";
 import type { ChangeOfDirectionDeficit } from "../../engine/sprints/changeOfDirectionDeficit";
 import type { SprintModel } from "../../engine/sprints/sprintModel";
-import { say } from "../../language/say";
+import { numeral, say } from "../../language/say";
 import type { Side } from "../../reading/vocabulary";
 import type { TurnOfSide } from "./compute";
 import type { Gap } from "./sections";
@@ -17,7 +17,7 @@ export const turnIsNoTime = (unit: string | null): string =>
   say`A 505 is wanted in s; “${unit}” is another kind of unit.`;
 
 export const gap = (found: Gap | null): string =>
-  found === null ? "" : `${section(found)}: ${Math.abs(found.seconds).toFixed(2)} s`;
+  found === null ? "" : `${section(found)}: ${numeral(`${Math.abs(found.seconds).toFixed(2)} s`)}`;
 
 const section = ({ from, to }: Pick<Gap, "from" | "to">): string => say`${from} to ${to} m`;
 
@@ -115,4 +115,4 @@ export function cautions(
 }
 
 export const method = ({ timing, straight }: SprintsSettings): string =>
-  say`Longest run of each athlete's latest day, of several the fastest; ${timing === "gates" ? say`times as read` : say`0.24 s added to stopwatch times`}; gaps to the squad's median section times; curve by least squares of distance on time, in still air of 20 °C; fastest 505 of a side less the ${straight === "first 10 m" ? "first 10 m" : say`stretch from 10 to 20 m`} of the same day.`;
+  say`Longest run of each athlete's latest day, of several the fastest; ${timing === "gates" ? say`times as read` : say`0.24 s added to stopwatch times`}; gaps to the squad's median section times; curve by least squares of distance on time, in still air of 20 °C; fastest 505 of a side less the ${straight === "first 10 m" ? say`first 10 m` : say`stretch from 10 to 20 m`} of the same day.`;

@@ -24,7 +24,7 @@ const settings = z.object({
   sides: sidesAs(),
   day: dayCounted(),
   among: choice(say`Compared with`, say`Whose results an athlete's is held against.`, {
-    everybody: "Everybody",
+    everybody: say`Everybody`,
     role: say`Their own role`,
   }),
   percentile: choice(

@@ -1,5 +1,5 @@
 import type { StandingJudgement } from "../../engine/grouping/standingJudgement";
-import { say } from "../../language/say";
+import { atStart, inSentence, say } from "../../language/say";
 import type { ScoreNoise } from "../scoreNoise";
 import { assumedDirection, reductionWords, type TestFacts } from "../testFacts";
 import type { StandingRow, StandingSettings } from "./standing";
@@ -22,12 +22,12 @@ export function verdict({
   readonly why: string;
   readonly isCompared: boolean;
 }): string {
-  if (why !== "") return say`No score: ${why.charAt(0).toLowerCase()}${why.slice(1)}`;
+  if (why !== "") return say`No score: ${inSentence(why)}`;
   if (!isCompared) return say`No role known`;
   if (z === null) return say`Too few to compare`;
   if (judgement !== null) return judgementWords[judgement];
   if (Math.abs(z) < 0.5) return say`Near the middle`;
-  return say`${z > 0 ? say`Above` : say`Below`} the middle; noise not known`;
+  return z > 0 ? say`Above the middle; noise not known` : say`Below the middle; noise not known`;
 }
 
 const athletes = (count: number): string => (count === 1 ? say`1 athlete` : say`${count} athletes`);
@@ -107,10 +107,9 @@ export function method({ sides, day, among, percentile }: StandingSettings, fact
   const parts = [
     say`${reductionWords[facts.reduction]} (${facts.direction} is better)`,
     say`${sidesWords[sides]} where there are two`,
-    say`${day === "latest" ? "latest" : "best"} day`,
+    day === "latest" ? say`latest day` : say`best day`,
     among === "everybody" ? say`compared with everybody` : say`compared within each role`,
     percentileWords[percentile],
   ];
-  const said = parts.join(", ");
-  return `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+  return `${atStart(parts.join(", "))}.`;
 }

@@ -7,7 +7,7 @@ import type { LiveContext, LiveFields } from "../liveFormulas";
 import { platesFrom } from "./plates";
 import { type LiftedSet, liftedSets, setsThatCount } from "./sets";
 import type { StrengthRow, StrengthSettings } from "./strength";
-import { rowName } from "./words";
+import { plates, rowName } from "./words";
 
 /**
  * The estimate follows the sets it is the highest of, and with it all that is worked out from it, down to the plates.
@@ -41,7 +41,7 @@ export function live({ athlete, row }: StrengthRow, context: LiveContext<Strengt
     relative: mass === null ? null : `TAPELINE.RELATIVESTRENGTH(${maximum},${mass})`,
     workingLoad,
     share: `100*${workingLoad}/${maximum}`,
-    plates: `IF(${workingLoad}=${settings.bar},"none",TEXTJOIN(" + ",TRUE,TAPELINE.BARPLATES(${wanted},${bar})))`,
+    plates: `IF(${workingLoad}=${settings.bar},"${plates([])}",TEXTJOIN(" + ",TRUE,TAPELINE.BARPLATES(${wanted},${bar})))`,
   };
 }
 

@@ -40,7 +40,7 @@ const settings = z.object({
     initial: 1.25,
   }),
   rounding: choice(say`Round the load`, say`Rounding down never asks for more than was planned.`, {
-    down: "Down",
+    down: say`Down`,
     nearest: say`To the nearest`,
   }),
 });

@@ -2,7 +2,8 @@ import type { Result } from "../../engine/result";
 import { repetitionRange, strengthEquation } from "../../engine/strength/equations";
 import type { EstimatedMaximum } from "../../engine/strength/estimatedMaximum";
 import type { LoadedBar } from "../../engine/strength/roundToPlates";
-import { say } from "../../language/say";
+import { numeral, say } from "../../language/say";
+import { wordOfSide } from "../../reading/vocabulary";
 import { groupBy } from "../groupBy";
 import type { MeasuredAttempt } from "../measuredAttempts";
 import type { StrengthRow, StrengthSettings } from "./strength";
@@ -11,7 +12,7 @@ type Named = Pick<MeasuredAttempt, "athlete" | "test" | "side">;
 
 export const liftName = ({ test, side }: Pick<Named, "test" | "side">): string => {
   const lift = test === "" ? say`Lift` : test;
-  return side === null ? lift : `${lift}, ${side}`;
+  return side === null ? lift : `${lift}, ${wordOfSide(side)}`;
 };
 
 export const rowName = (attempt: Named): string =>
@@ -24,12 +25,13 @@ export const halfASet = ({ values }: MeasuredAttempt): string =>
 
 export const setsUsed = (latest: readonly unknown[], all: readonly unknown[]) => ({
   count: latest.length,
-  what: latest.length < all.length ? say`of ${all.length} sets, those of the latest day` : "sets",
+  what: latest.length < all.length ? say`of ${all.length} sets, those of the latest day` : say`sets`,
 });
 
 export const noSet = say`No answer: no set with a load and 1 to 15 repetitions.`;
 
-export const plates = (perSide: readonly number[]): string => (perSide.length === 0 ? "none" : perSide.join(" + "));
+export const plates = (perSide: readonly number[]): string =>
+  perSide.length === 0 ? say`none` : perSide.map(numeral).join(" + ");
 
 export function verdict(
   { origin, repetitions, cautions }: EstimatedMaximum,
@@ -87,7 +89,9 @@ export function cautions(rows: readonly StrengthRow[], { repetitions, reserve }:
   const notes: string[] = [];
   if (massless > 0) {
     notes.push(
-      say`${massless === 1 ? say`1 athlete has` : say`${massless} athletes have`} no body mass: strength per body mass is blank there.`,
+      massless === 1
+        ? say`1 athlete has no body mass: strength per body mass is blank there.`
+        : say`${massless} athletes have no body mass: strength per body mass is blank there.`,
     );
   }
   if (rough > 0)
@@ -100,5 +104,5 @@ export function cautions(rows: readonly StrengthRow[], { repetitions, reserve }:
 
 export const method = ({ equation, rounding, bar, smallestPlate }: StrengthSettings): string => {
   const { label, formula } = strengthEquation(equation);
-  return say`Highest estimate of each athlete's latest day by ${label}, ${formula}; sets of more than 10 repetitions only where there is no other, of more than 15 never. Loads rounded ${rounding === "down" ? "down" : say`to the nearest`} for a bar of ${bar} kg and plates from ${smallestPlate} kg.`;
+  return say`Highest estimate of each athlete's latest day by ${label}, ${formula}; sets of more than 10 repetitions only where there is no other, of more than 15 never. Loads rounded ${rounding === "down" ? say`down` : say`to the nearest`} for a bar of ${bar} kg and plates from ${smallestPlate} kg.`;
 };

@@ -1,3 +1,4 @@
+import { say } from "../../language/say";
 import { confidenceRefusals, type Estimate } from "../confidence";
 import { normalQuantile } from "../distributions/normal";
 import { agreementUndefined, tooFew, unequalLengths } from "../refusals";
@@ -38,13 +39,13 @@ export function directionAgreement(
 ): Result<DirectionAgreement> {
   const reasons = confidenceRefusals(confidence);
   if (first.length !== second.length) {
-    reasons.push(unequalLengths("first directions", "second directions", [first.length, second.length]));
+    reasons.push(unequalLengths(say`first directions`, say`second directions`, [first.length, second.length]));
   }
   const pairs = first.flatMap((side, index) => {
     const other = second[index];
     return side && other ? [[side, other] as const] : [];
   });
-  if (pairs.length < 2) reasons.push(tooFew("athletes with a direction in both sessions", 2, pairs.length));
+  if (pairs.length < 2) reasons.push(tooFew(say`athletes with a direction in both sessions`, 2, pairs.length));
   if (reasons.length > 0) return refuse(...reasons);
 
   const count = pairs.length;

@@ -59,6 +59,6 @@ export function qualityPriorities(
 const qualityRefusals = ({ name, z, target, weight, trainability = 1 }: Quality): Refusal[] => [
   ...(z === null ? [] : rangeRefusals(say`z score of ${name}`, -10, 10, z)),
   ...rangeRefusals(say`target of ${name}`, -10, 10, target),
-  ...negativeRefusals({ [`weight of ${name}`]: weight }),
+  ...negativeRefusals({ [say`weight of ${name}`]: weight }),
   ...rangeRefusals(say`trainability of ${name}`, 0, 1, trainability),
 ];

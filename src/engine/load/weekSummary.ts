@@ -64,7 +64,10 @@ const notAWeek = (days: number): Refusal => ({
 
 const daysMissing = (missing: number): Caution => ({
   code: "daysMissing",
-  message: say`${missing} of the 7 days ${missing === 1 ? "was" : "were"} not reported: the total counts the others only, and monotony is not given. Type 0 for a rest day.`,
+  message:
+    missing === 1
+      ? say`1 of the 7 days was not reported: the total counts the others only, and monotony is not given. Type 0 for a rest day.`
+      : say`${missing} of the 7 days were not reported: the total counts the others only, and monotony is not given. Type 0 for a rest day.`,
   facts: { missing },
 });
 

@@ -1,5 +1,5 @@
 import type { Catalogue } from "../say";
-import { counted, direction, firstCapital, side, sided } from "./grammar";
+import { direction, firstCapital, side, sided } from "./grammar";
 
 /** German of src/analyses. */
 export const analyses: Catalogue = {
@@ -68,10 +68,6 @@ export const analyses: Catalogue = {
   "Percentage difference: Bishop et al. 2018, Strength Cond J 40(4). Noise: t interval for the difference of two scores on logarithms, with the scatter of the reduced score from normal order statistics; steadied as in Smyth 2004, Stat Appl Genet Mol Biol 3(1).":
     "Prozentualer Unterschied: Bishop et al. 2018, Strength Cond J 40(4). Rauschen: t-Intervall für den Unterschied zweier Werte auf Logarithmen, mit der Streuung des gewählten Werts aus normalen Ordnungsstatistiken; gestützt wie bei Smyth 2004, Stat Appl Genet Mol Biol 3(1).",
   "athletes with a result": "Athlet:innen mit einem Ergebnis",
-  "TAPELINE.TRIALSCORE({0},{1})": "TAPELINE.TRIALSCORE({0},{1})",
-  "TAPELINE.ASYMMETRY({0},{1})": "TAPELINE.ASYMMETRY({0},{1})",
-  "TAPELINE.STRONGERSIDE({0},{1})": "TAPELINE.STRONGERSIDE({0},{1})",
-  "TAPELINE.TRIALCV({0})": "TAPELINE.TRIALCV({0})",
   Even: "Gleich",
   "Beyond noise, above {0} %": "Über dem Rauschen, über {0} %",
   "Beyond noise, not above {0} %": "Über dem Rauschen, nicht über {0} %",
@@ -79,7 +75,8 @@ export const analyses: Catalogue = {
   "Cannot tell: too few trials to know the noise": "Nicht zu sagen: zu wenig Versuche, um das Rauschen zu kennen",
   "no trial": "kein Versuch",
   "{0} trials needed": "{0} Versuche nötig",
-  "No answer: {0} has {1}": (who, what) => `Keine Antwort: ${side(who)} ${what}`,
+  "left and right": "links und rechts",
+  "No answer: {0} has {1}": "Keine Antwort: {0} {1}",
   "{0} of {1} differ between left and right beyond the noise{2}.":
     "Bei {0} von {1} ist der Unterschied zwischen links und rechts größer als das Rauschen{2}.",
   ", {0} of them by more than {1} %": ", bei {0} davon größer als {1} %",
@@ -254,8 +251,10 @@ export const analyses: Catalogue = {
   "{0} to {1}": "{0} bis {1}",
   "Cannot tell: the noise, or the spread between athletes, is not known":
     "Nicht zu sagen: Das Rauschen oder die Streuung zwischen den Athlet:innen ist nicht bekannt",
-  "Of {0} {1}, {2} improved beyond the noise and {3} declined.": (count, _noun, up, down) =>
-    `Von ${counted(count, "Athlet:in", "Athlet:innen")} haben sich ${up} über das Rauschen hinaus verbessert und ${down} verschlechtert.`,
+  "Of 1 athlete, {0} improved beyond the noise and {1} declined.":
+    "Von 1 Athlet:in haben sich {0} über das Rauschen hinaus verbessert und {1} verschlechtert.",
+  "Of {0} athletes, {1} improved beyond the noise and {2} declined.":
+    "Von {0} Athlet:innen haben sich {1} über das Rauschen hinaus verbessert und {2} verschlechtert.",
   "The group changed by {0}{1} on average (95 % interval {2} to {3}).":
     "Die Gruppe hat sich im Mittel um {0}{1} verändert (95-%-Intervall {2} bis {3}).",
   "The noise is that of trials on one day, a lower bound: another day adds to it. Test twice within a fortnight to know it.":
@@ -287,7 +286,6 @@ export const analyses: Catalogue = {
   // describe
   "{0} athletes, {1} {2}": "{0} Athlet:innen, {1} {2}",
   "{0} athletes, {1} results": "{0} Athlet:innen, {1} Ergebnisse",
-  "Tapeline_{0}{1}": "Tapeline_{0}{1}",
   "Say which column holds {0}.": "Gib an, in welcher Spalte steht: {0}.",
   "No test here was done left and right.": "Kein Test hier wurde links und rechts gemacht.",
   "No number here says anything by itself: a load needs the repetitions done with it.":
@@ -297,6 +295,7 @@ export const analyses: Catalogue = {
   "the right results": "die Ergebnisse rechts",
   "the results": "die Ergebnisse",
   "the side": "die Seite",
+  nothing: "nichts",
   "the attempt number": "die Nummer des Versuchs",
   "the test": "der Test",
   "what was measured": "was gemessen wurde",
@@ -370,8 +369,8 @@ export const analyses: Catalogue = {
   "The protocol's results are in {0}; “{1}” is another kind of unit.":
     "Die Ergebnisse des Protokolls stehen in {0}; „{1}“ ist eine andere Art von Einheit.",
   "No estimate: {0}": "Keine Schätzung: {0}",
-  "Best of {0}: {1}, {2}; the middle is {3}.": (count, who, best, middle) =>
-    `Beste von ${count}: ${who}, ${best.replace("stage ", "Stufe ")}; die Mitte liegt bei ${middle.replace("stage ", "Stufe ")}.`,
+  "stage {0}": "Stufe {0}",
+  "Best of {0}: {1}, {2}; the middle is {3}.": "Beste von {0}: {1}, {2}; die Mitte liegt bei {3}.",
   "Speeds: {0} km/h.": "Tempi: {0} km/h.",
   "At {0} % for {1} s that is {2} m a run.": "Mit {0} % über {1} s sind das {2} m je Lauf.",
   "Estimated oxygen uptake: {0} ml/kg/min.": "Geschätzte Sauerstoffaufnahme: {0} ml/kg/min.",
@@ -381,12 +380,15 @@ export const analyses: Catalogue = {
   "No unit is said: the results were taken for {0}.":
     "Keine Einheit angegeben: Die Ergebnisse wurden als {0} genommen.",
   " ({0} min)": " ({0} min)",
-  ", first stage {0} km/h": (speed) => `, erste Stufe ${speed.replace(".", ",")} km/h`,
-  ", equation for {0}": (sex) => `, Formel für ${sex.replace("women", "Frauen").replace("men", "Männer")}`,
+  ", first stage {0} km/h": ", erste Stufe {0} km/h",
+  ", equation for {0}": ", Formel für {0}",
+  women: "Frauen",
+  men: "Männer",
+  Women: "Frauen",
+  Men: "Männer",
   "Protocol: {0}{1}{2}{3}. Best result of each athlete's latest day; age from the birth year alone.":
     "Protokoll: {0}{1}{2}{3}. Jeweils bestes Ergebnis des letzten Tages; Alter allein aus dem Geburtsjahr.",
   // fields
-  "as measured": "wie gemessen",
   "As set up, else the best trial": "Wie eingerichtet, sonst der beste Versuch",
   "Best trial": "Bester Versuch",
   "Mean of all trials": "Mittel aller Versuche",
@@ -401,16 +403,6 @@ export const analyses: Catalogue = {
   "There is no vertical jump with a height or a flight time. Name the tests after the jump, or say what other jumps are.":
     "Es gibt keinen Vertikalsprung mit Höhe oder Flugzeit. Benenne die Tests nach dem Sprung, oder gib an, was andere Sprünge sind.",
   "countermovement jump": "countermovement jump",
-  "counter movement jump": "counter movement jump",
-  "sprung mit ausholbewegung": "sprung mit ausholbewegung",
-  "strecksprung mit ausholbewegung": "strecksprung mit ausholbewegung",
-  "squat jump": "squat jump",
-  "strecksprung aus der hocke": "strecksprung aus der hocke",
-  "sprung aus der hocke": "sprung aus der hocke",
-  "drop jump": "drop jump",
-  "depth jump": "depth jump",
-  "rebound jump": "rebound jump",
-  "tief hoch sprung": "tief hoch sprung",
   "Equation for peak power": "Formel für die Spitzenleistung",
   "How height (h, cm), body mass (m, kg) and stature (s, cm) become an estimate of peak power. Equations differ by hundreds of watts: keep one.":
     "Wie Höhe (h, cm), Körpergewicht (m, kg) und Körpergröße (s, cm) eine Schätzung der Spitzenleistung werden. Formeln unterscheiden sich um Hunderte Watt: Bleib bei einer.",
@@ -463,10 +455,10 @@ export const analyses: Catalogue = {
     "Ein Sprung auf einem Bein: Frag nach seinem Links-rechts-Unterschied.",
   "A contact time without a height or a flight time: nothing follows.":
     "Eine Kontaktzeit ohne Höhe oder Flugzeit: Daraus folgt nichts.",
-  "{0} not say which jump it is; say in the settings what other jumps are.":
-    "{0} nicht, welcher Sprung es ist; gib in den Einstellungen an, was andere Sprünge sind.",
-  "The heading does": "Die Überschrift sagt",
-  "“{0}” does": "„{0}“ sagt",
+  "The heading does not say which jump it is; say in the settings what other jumps are.":
+    "Die Überschrift sagt nicht, welcher Sprung es ist; gib in den Einstellungen an, was andere Sprünge sind.",
+  "“{0}” does not say which jump it is; say in the settings what other jumps are.":
+    "„{0}“ sagt nicht, welcher Sprung es ist; gib in den Einstellungen an, was andere Sprünge sind.",
   "Countermovement and squat jump are of two days: no ratio.":
     "Countermovement Jump und Squat Jump sind von zwei Tagen: kein Verhältnis.",
   "No contact time: no RSI.": "Keine Kontaktzeit: kein RSI.",
@@ -493,13 +485,7 @@ export const analyses: Catalogue = {
   "{0} without a power: see the verdict.": "{0} ohne Leistung: siehe Urteil.",
   "The highest jump of each athlete's latest day, of drop jumps the one with the largest RSI; peak power by {0}, {1}.{2}":
     "Der jeweils höchste Sprung des letzten Tages, bei Drop Jumps der mit dem größten RSI; Spitzenleistung nach {0}, {1}.{2}",
-  // liveCells
-  "TRIM({0})={1}": "TRIM({0})={1}",
-  "SUMPRODUCT(--({0}))={1}": "SUMPRODUCT(--({0}))={1}",
-  "AND({0})": "AND({0})",
-  "CHOOSE({{0}},{1})": "CHOOSE({{0}},{1})",
   // liveFormulas
-  "=IF({0},{1},NA())": "=IF({0},{1},NA())",
   "These columns follow your results: {0}. All others, verdicts too, are of {1} until the table is ":
     "Diese Spalten folgen deinen Ergebnissen: {0}. Alle anderen, auch die Urteile, sind vom {1}, bis die Tabelle ",
   "renewed. #N/A in a column that follows means that the results were sorted or moved: renew the table. A trial in a cell ":
@@ -555,10 +541,10 @@ export const analyses: Catalogue = {
   "A bar velocity without a load: not used.": "Eine Stangengeschwindigkeit ohne Last: nicht verwendet.",
   "A load without a bar velocity: not used.": "Eine Last ohne Stangengeschwindigkeit: nicht verwendet.",
   "A straight line through all loads.": "Eine Gerade durch alle Lasten.",
-  "{0} estimated from the speed of the bar.": (maxima) =>
-    `${counted(maxima, "Maximum", "Maxima")} aus der Geschwindigkeit der Stange geschätzt.`,
-  "{0} without an answer: see the verdict.": (rows) =>
-    `${counted(rows, "Zeile", "Zeilen")} ohne Antwort: siehe Urteil.`,
+  "1 maximum estimated from the speed of the bar.": "1 Maximum aus der Geschwindigkeit der Stange geschätzt.",
+  "{0} maxima estimated from the speed of the bar.": "{0} Maxima aus der Geschwindigkeit der Stange geschätzt.",
+  "1 row without an answer: see the verdict.": "1 Zeile ohne Antwort: siehe Urteil.",
+  "{0} rows without an answer: see the verdict.": "{0} Zeilen ohne Antwort: siehe Urteil.",
   "Each athlete's latest day: the straight line of velocity on load, all sets alike, read at {0} m/s; limits of 95 %.":
     "Jeweils der letzte Tag: die Gerade der Geschwindigkeit über der Last, alle Sätze gleich, abgelesen bei {0} m/s; 95-%-Grenzen.",
   "of {0} sets, those of the latest day": "von {0} Sätzen die des letzten Tages",
@@ -620,13 +606,14 @@ export const analyses: Catalogue = {
     "gesamt = Σ Gewicht × mittlerer z-Wert der Tests der Fähigkeit ÷ Σ Gewicht, über das, was getestet wurde",
   "Mean of z scores: total score of athleticism, Turner et al. 2019, Strength Cond J 41(6):91-101. 70 % of the weight as the least for a rank: common practice, no source.":
     "Mittel von z-Werten: Gesamtwert der Athletik, Turner et al. 2019, Strength Cond J 41(6):91-101. 70 % des Gewichts als das Mindeste für einen Rang: gängige Praxis, ohne Quelle.",
-  "{0} ranked over {1}: {2}.": (athletes, qualities, names) =>
-    `${counted(athletes, "Athlet:in", "Athlet:innen")} in der Rangliste über ${counted(qualities, "Fähigkeit", "Fähigkeiten")}: ${names}.`,
+  "{0} ranked over {1}: {2}.": "{0} in der Rangliste über {1}: {2}.",
+  "1 quality": "1 Fähigkeit",
+  "{0} qualities": "{0} Fähigkeiten",
   "At the front: {0}.": "Vorn: {0}.",
-  "{0} no rank: less than 70 % of what counts for them was tested.":
-    "{0} keinen Rang: Weniger als 70 % von dem, was zählt, wurde getestet.",
-  "athlete has": "Athlet:in hat",
-  "athletes have": "Athlet:innen haben",
+  "1 athlete has no rank: less than 70 % of what counts for them was tested.":
+    "1 Athlet:in hat keinen Rang: Weniger als 70 % von dem, was für sie zählt, wurde getestet.",
+  "{0} athletes have no rank: less than 70 % of what counts for them was tested.":
+    "{0} Athlet:innen haben keinen Rang: Weniger als 70 % von dem, was für sie zählt, wurde getestet.",
   "{0} is not in the ranking: {1}.": (test, why) => `${test} fehlt in der Rangliste. ${firstCapital(why)}.`,
   "The test": "Der Test",
   "No battery is set up, so each test counts as a quality of its own and related tests count double.":
@@ -700,7 +687,6 @@ export const analyses: Catalogue = {
     "typischer Fehler = Wurzel der Varianz innerhalb der Athlet:innen, gemeinsame Verschiebung herausgenommen",
   "Typical error: Hopkins 2000, Sports Med 30:1-15, from all results by restricted maximum likelihood. ICC: Shrout & Fleiss 1979, Psychol Bull 86:420-428, complete athletes only.":
     "Typischer Fehler: Hopkins 2000, Sports Med 30:1-15, aus allen Ergebnissen mit Restricted Maximum Likelihood. ICC: Shrout & Fleiss 1979, Psychol Bull 86:420-428, nur wer alle Ergebnisse hat.",
-  "Target {0}": "Ziel {0}",
   "Results still improve from repeat to repeat: add practice trials.":
     "Die Ergebnisse werden noch von Mal zu Mal besser: Ergänze Übungsversuche.",
   "Results get worse from repeat to repeat: allow more rest.":
@@ -768,9 +754,6 @@ export const analyses: Catalogue = {
     "robuster z-Wert = 0,6745 × (Wert − Median) ÷ MAD; Versuche: Spanne über der studentisierten Spannweite",
   "Outliers: Iglewicz & Hoaglin 1993. Spread of trials: studentized range (Harter 1960) with the trials' pooled noise. Plausible ranges: your battery, else common practice, no source.":
     "Ausreißer: Iglewicz & Hoaglin 1993. Spanne der Versuche: studentisierte Spannweite (Harter 1960) mit dem gemeinsamen Rauschen der Versuche. Plausible Bereiche: deine Testbatterie, sonst gängige Praxis, ohne Quelle.",
-  "A9: Throw": "A9: Throw",
-  left: "left",
-  right: "right",
   "cell {0}": "Zelle {0}",
   "Check the cell": "Die Zelle prüfen",
   "Check the unit and the comma": "Einheit und Komma prüfen",
@@ -798,8 +781,10 @@ export const analyses: Catalogue = {
     (before, size, day, now, sizeNow, dayNow) =>
       `Am ${day} war die ${sided(before)} Seite um ${size} größer, am ${dayNow} die ${sided(now)} um ${sizeNow}, beides über dem Rauschen: Wurden links und rechts an einem dieser Tage vertauscht?`,
   "The last result is dated {0}, ahead of today.": "Das letzte Ergebnis trägt das Datum {0}, nach heute.",
-  "The last result is of {0}; a retest every {1} {2} was planned.": (last, every, _weeks) =>
-    `Das letzte Ergebnis ist vom ${last}; geplant war ein Retest ${every === "1" ? "jede Woche" : `alle ${every} Wochen`}.`,
+  "The last result is of {0}; a retest every 1 week was planned.":
+    "Das letzte Ergebnis ist vom {0}; geplant war ein Retest jede Woche.",
+  "The last result is of {0}; a retest every {1} weeks was planned.":
+    "Das letzte Ergebnis ist vom {0}; geplant war ein Retest alle {1} Wochen.",
   "The squad has this athlete, the results do not.": "Steht im Kader, aber nicht in den Ergebnissen.",
   "Nothing to look at again was found.": "Nichts gefunden, das noch einmal zu prüfen wäre.",
   "cell that could not be read": "Zelle, die nicht zu lesen war",
@@ -825,6 +810,8 @@ export const analyses: Catalogue = {
   "To look at: {0}.": "Zu prüfen: {0}.",
   "Too few repeated trials to tell whether trials are too far apart: {0}.":
     "Zu wenig wiederholte Versuche, um zu sagen, ob Versuche zu weit auseinanderliegen: {0}.",
+  "No plausible range is known of {0}: a value is named there only where it is far from the squad's or from the athlete's other trials. Set lowest and highest in your table of tests.":
+    "Kein plausibler Bereich ist bekannt für: {0}. Ein Wert wird dort nur genannt, wo er weit vom Kader oder von den anderen Versuchen derselben Athlet:in liegt. Setze Untergrenze und Obergrenze in deiner Tabelle der Tests.",
   "this test": "dieser Test",
   "Trials named beyond {0} times the 95 % range of the test's own noise":
     "Genannt werden Versuche über dem {0}-Fachen der 95-%-Spanne des eigenen Rauschens des Tests",
@@ -833,7 +820,8 @@ export const analyses: Catalogue = {
   "retests by the battery's interval{0}": "Retests nach dem Abstand der Testbatterie{0}",
   ", else {0} weeks": ", sonst {0} Wochen",
   // series
-  "{0} side": (which) => `${firstCapital(sided(which))} Seite`,
+  "Left side": "Linke Seite",
+  "Right side": "Rechte Seite",
   // sessions
   "of {0} results, those of each athlete's latest day": "von {0} Ergebnissen die des jeweils letzten Tages",
   "Of several days, each athlete's latest was used.": "Von mehreren Tagen wurde jeweils der letzte genommen.",
@@ -874,6 +862,7 @@ export const analyses: Catalogue = {
   "Lower 95 % limit of the maximal speed.": "Untere 95-%-Grenze des Höchsttempos.",
   "Speed high": "Tempo bis",
   "Upper 95 % limit of the maximal speed.": "Obere 95-%-Grenze des Höchsttempos.",
+  Time: "Zeit",
   "Time constant": "Zeitkonstante",
   "Seconds to 63 % of the maximal speed: the smaller, the quicker the athlete gets going.":
     "Sekunden bis 63 % des Höchsttempos: je kleiner, desto schneller in Fahrt.",
@@ -934,6 +923,7 @@ export const analyses: Catalogue = {
     "Von {0} wird die meiste Zeit auf die Mitte des Kaders hier verloren: {1}.",
   "A 505 takes {0} to {1} s longer than the straight 10 m.":
     "Ein 505 dauert {0} bis {1} s länger als die geraden 10 m.",
+  Stopwatch: "Stoppuhr",
   "Stopwatch: 0.24 s were added to every time, true to about 0.1 s, which is more than most differences here.":
     "Stoppuhr: Jeder Zeit wurden 0,24 s zugeschlagen, auf etwa 0,1 s genau, und das ist mehr als die meisten Unterschiede hier.",
   "With fewer than {0} gates the limits of the maximal speed are rough.":
@@ -948,12 +938,12 @@ export const analyses: Catalogue = {
   "0.24 s added to stopwatch times": "Stoppuhrzeiten um 0,24 s erhöht",
   "stretch from 10 to 20 m": "Strecke von 10 bis 20 m",
   // standing
+  Everybody: "Alle",
   "Standing in the squad": "Stand im Kader",
   Standing: "Stand",
   "Where does each athlete stand in the squad, and how sure is that?":
     "Wo steht jede Athlet:in im Kader, und wie sicher ist das?",
   "of {0} results, those of the days that count": "von {0} Ergebnissen die der Tage, die zählen",
-  'TAPELINE.TRIALSCORE({0},"{1}","{2}")': 'TAPELINE.TRIALSCORE({0},"{1}","{2}")',
   "How an athlete's trials become one score. Use the same way for everybody.":
     "Wie aus den Versuchen ein Wert wird. Nimm für alle denselben Weg.",
   "Whose results an athlete's is held against.": "Mit wessen Ergebnissen verglichen wird.",
@@ -1003,12 +993,11 @@ export const analyses: Catalogue = {
   "Clearly below the middle": "Deutlich unter der Mitte",
   "Near the middle": "Nahe der Mitte",
   "Too noisy to say": "Zu viel Rauschen für ein Urteil",
-  "No score: {0}{1}": "Kein Wert: {0}{1}",
+  "No score: {0}": "Kein Wert: {0}",
   "No role known": "Keine Rolle bekannt",
   "Too few to compare": "Zu wenige zum Vergleichen",
-  "{0} the middle; noise not known": "{0} der Mitte; Rauschen nicht bekannt",
-  Above: "Über",
-  Below: "Unter",
+  "Above the middle; noise not known": "Über der Mitte; Rauschen nicht bekannt",
+  "Below the middle; noise not known": "Unter der Mitte; Rauschen nicht bekannt",
   "{0} ranked.": "{0} in der Rangliste.",
   "Of {0}, {1} stand clearly above the middle and {2} clearly below.":
     "Von {0} stehen {1} deutlich über der Mitte und {2} deutlich darunter.",
@@ -1034,7 +1023,8 @@ export const analyses: Catalogue = {
   "percentile rank exclusive": "Prozentrang ausschließend",
   "{0} ({1} is better)": (score, better) => `${score} (${direction(better)} ist besser)`,
   "{0} where there are two": "{0}, wo es zwei gibt",
-  "{0} day": (which) => `${which.replace("latest", "letzter").replace("best", "bester")} Tag`,
+  "latest day": "letzter Tag",
+  "best day": "bester Tag",
   "compared with everybody": "verglichen mit allen",
   "compared within each role": "verglichen innerhalb der Rolle",
   // strength
@@ -1112,17 +1102,19 @@ export const analyses: Catalogue = {
     "{0}: {1} Athlet:innen von {2} bis {3} kg; am höchsten {4} ({5}).",
   "{0}, {1} repetitions with {2} in reserve: {3} kg on the bar.":
     "{0}, {1} Wiederholungen mit {2} in Reserve: {3} kg auf der Stange.",
-  "{0} no body mass: strength per body mass is blank there.":
-    "{0} kein Körpergewicht: Die Kraft je Körpergewicht bleibt dort leer.",
-  "1 athlete has": "1 Athlet:in hat",
-  "{0} athletes have": "{0} Athlet:innen haben",
+  "1 athlete has no body mass: strength per body mass is blank there.":
+    "1 Athlet:in hat kein Körpergewicht: Die Kraft je Körpergewicht bleibt dort leer.",
+  "{0} athletes have no body mass: strength per body mass is blank there.":
+    "{0} Athlet:innen haben kein Körpergewicht: Die Kraft je Körpergewicht bleibt dort leer.",
   "{0} of the estimates rest on more than {1} repetitions.":
     "{0} der Schätzungen beruhen auf mehr als {1} Wiederholungen.",
   "So many repetitions lie where the equations differ most: take the working loads as rough.":
     "Bei so vielen Wiederholungen gehen die Formeln am weitesten auseinander: Nimm die Arbeitslasten als grob.",
   "Highest estimate of each athlete's latest day by {0}, {1}; sets of more than 10 repetitions only where there is no other, of more than 15 never. Loads rounded {2} for a bar of {3} kg and plates from {4} kg.":
-    (label, formula, rounding, bar, plate) =>
-      `Jeweils höchste Schätzung des letzten Tages nach ${label}, ${formula}; Sätze mit mehr als 10 Wiederholungen nur, wo es keine anderen gibt, mit mehr als 15 nie. Lasten gerundet: ${rounding.replace("down", "nach unten")}, für eine Stange von ${bar} kg und Scheiben ab ${plate} kg.`,
+    "Jeweils höchste Schätzung des letzten Tages nach {0}, {1}; Sätze mit mehr als 10 Wiederholungen nur, wo es keine anderen gibt, mit mehr als 15 nie. Lasten gerundet: {2}, für eine Stange von {3} kg und Scheiben ab {4} kg.",
+  down: "nach unten",
+  Down: "Nach unten",
+  sets: "Sätze",
   "to the nearest": "zur nächsten",
   // testFacts
   "A time was taken as better when it is shorter. For a time to hold, such as a plank, set “Better is” to Higher.":

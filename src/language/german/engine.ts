@@ -1,24 +1,16 @@
 import type { Catalogue } from "../say";
-import { counted, firstCapital, quantity, sided } from "./grammar";
+import { firstCapital, quantity, sided } from "./grammar";
 
 /** German of src/engine. */
 export const engine: Catalogue = {
   // asymmetry/asymmetry
   "Percentage difference (of the larger side)": "Unterschied in Prozent (der größeren Seite)",
-  "Bishop et al. 2018, Strength Cond J 40(4):1-6": "Bishop et al. 2018, Strength Cond J 40(4):1-6",
   "Bilateral leg asymmetry (of the smaller side)": "Beidseitige Bein-Asymmetrie (der kleineren Seite)",
-  "Bishop et al. 2016, Strength Cond J 38(6):27-32": "Bishop et al. 2016, Strength Cond J 38(6):27-32",
   "Symmetry index (of the mean of the sides)": "Symmetrieindex (des Mittels der Seiten)",
-  "Robinson et al. 1987, J Manipulative Physiol Ther 10:172-176":
-    "Robinson et al. 1987, J Manipulative Physiol Ther 10:172-176",
   "Difference of the total of both sides": "Unterschied an der Summe beider Seiten",
   "Symmetry angle": "Symmetriewinkel",
-  "Zifchock et al. 2008, Gait Posture 27:622-627": "Zifchock et al. 2008, Gait Posture 27:622-627",
   "Limb symmetry index (right of left)": "Seitensymmetrie-Index (rechts von links)",
-  "Wellsandt et al. 2017, J Orthop Sports Phys Ther 47:334-338":
-    "Wellsandt et al. 2017, J Orthop Sports Phys Ther 47:334-338",
   "Logarithm of the ratio, times 100": "Logarithmus des Verhältnisses, mal 100",
-  "Cole 2000, Stat Med 19:3109-3125": "Cole 2000, Stat Med 19:3109-3125",
   "the left value": "der linke Wert",
   "the right value": "der rechte Wert",
   // asymmetry/asymmetryInterval
@@ -44,8 +36,9 @@ export const engine: Catalogue = {
     "Die Formel gilt als verlässlich bei {0} von {1} bis {2} {3}; {4} {5} liegt außerhalb.",
   "The {0} is estimated from a group's regression ({1}); track the raw result and set no training zone from it alone.":
     "Die {0} ist mit der Regression einer Gruppe geschätzt ({1}); verfolge das Rohergebnis und leite daraus allein keinen Trainingsbereich ab.",
-  "The limits rest on {0} {1} of freedom and are rough.": (count, _degrees) =>
-    `Die Grenzen beruhen auf ${counted(count, "Freiheitsgrad", "Freiheitsgraden")} und sind grob.`,
+  "The limits rest on 1 degree of freedom and are rough.": "Die Grenzen beruhen auf 1 Freiheitsgrad und sind grob.",
+  "The limits rest on {0} degrees of freedom and are rough.":
+    "Die Grenzen beruhen auf {0} Freiheitsgraden und sind grob.",
   // change/beyondNoiseCounts
   "athletes with both results": "Athlet:innen mit beiden Ergebnissen",
   "the minimal detectable change": "die kleinste nachweisbare Veränderung",
@@ -168,11 +161,10 @@ export const engine: Catalogue = {
   // grouping/qualityPriorities
   "z score of {0}": "z-Wert von {0}",
   "target of {0}": "Zielwert von {0}",
+  "weight of {0}": "Gewicht von {0}",
   "trainability of {0}": "Trainierbarkeit von {0}",
   // grouping/standingJudgement
   "z score": "z-Wert",
-  "in between": "in between",
-  "too noisy to say": "too noisy to say",
   // jumps/dynamicStrengthIndex
   "The jump gave more force than the isometric pull: the pull was probably not maximal, or body weight is counted in one only.":
     "Der Sprung ergab mehr Kraft als der isometrische Zug: Der Zug war wohl nicht maximal, oder das Körpergewicht ist nur bei einem mitgezählt.",
@@ -187,29 +179,15 @@ export const engine: Catalogue = {
     "Die Formel von {0} braucht die Körpergröße in Zentimetern.",
   // jumps/powerEquations
   "Sayers et al., squat jump": "Sayers et al., Squat Jump",
-  "Sayers et al. 1999, Med Sci Sports Exerc 31:572-577 (as quoted by secondary pages); recommended there for both jumps":
-    "Sayers et al. 1999, Med Sci Sports Exerc 31:572-577 (nach Sekundärquellen); dort für beide Sprünge empfohlen",
   "Sayers et al., countermovement jump": "Sayers et al., Countermovement Jump",
-  "Sayers et al. 1999, Med Sci Sports Exerc 31:572-577 (from memory, agrees with means in an abstract read)":
-    "Sayers et al. 1999, Med Sci Sports Exerc 31:572-577 (aus dem Gedächtnis, stimmt mit Mittelwerten einer gelesenen Zusammenfassung überein)",
   "Harman et al., peak": "Harman et al., Spitze",
-  "Harman et al. 1991, J Appl Sport Sci Res 5:116-120 (as quoted by secondary pages; sign checked)":
-    "Harman et al. 1991, J Appl Sport Sci Res 5:116-120 (nach Sekundärquellen; Vorzeichen geprüft)",
   "Harman et al., average": "Harman et al., Mittel",
-  "Harman et al. 1991, J Appl Sport Sci Res 5:116-120 (as quoted by secondary pages)":
-    "Harman et al. 1991, J Appl Sport Sci Res 5:116-120 (nach Sekundärquellen)",
   "Johnson & Bahamonde, peak": "Johnson & Bahamonde, Spitze",
-  "Johnson & Bahamonde 1996, J Strength Cond Res 10:161-166 (from memory)":
-    "Johnson & Bahamonde 1996, J Strength Cond Res 10:161-166 (aus dem Gedächtnis)",
   "Johnson & Bahamonde, average": "Johnson & Bahamonde, Mittel",
   "Copies of this equation differ in its constants.": "Abschriften dieser Formel unterscheiden sich in den Konstanten.",
   "Canavan & Vescovi, women": "Canavan & Vescovi, Frauen",
-  "Canavan & Vescovi 2004, Med Sci Sports Exerc 36:1589-1593 (abstract read; standard error 120.8 W)":
-    "Canavan & Vescovi 2004, Med Sci Sports Exerc 36:1589-1593 (Zusammenfassung gelesen; Standardfehler 120,8 W)",
   "Fitted on 20 young women in countermovement jumps.": "An 20 jungen Frauen mit Countermovement Jumps bestimmt.",
   Lewis: "Lewis",
-  "sqrt(4.9) m sqrt(h in metres) 9.81": "sqrt(4,9) m sqrt(h in Metern) 9,81",
-  "Fox & Mathews, textbook (as quoted by secondary pages)": "Fox & Mathews, Lehrbuch (nach Sekundärquellen)",
   "Not recommended: it estimates the average power of falling back, not of jumping.":
     "Nicht empfohlen: Sie schätzt die mittlere Leistung des Zurückfallens, nicht des Springens.",
   // load/actionCounts
@@ -234,16 +212,17 @@ export const engine: Catalogue = {
   // load/weekSummary
   "A week has seven days; {0} were given. Leave days nobody reported blank and type 0 for rest.":
     "Eine Woche hat sieben Tage; angegeben sind {0}. Lass Tage leer, die niemand gemeldet hat, und tippe 0 für Ruhe.",
-  "{0} of the 7 days {1} not reported: the total counts the others only, and monotony is not given. Type 0 for a rest day.":
-    (missing, _were) =>
-      `${missing} der 7 Tage ${missing === "1" ? "wurde" : "wurden"} nicht gemeldet: Die Summe zählt nur die anderen, und Monotonie wird nicht angegeben. Tippe 0 für einen Ruhetag.`,
+  "1 of the 7 days was not reported: the total counts the others only, and monotony is not given. Type 0 for a rest day.":
+    "1 der 7 Tage wurde nicht gemeldet: Die Summe zählt nur die anderen, und Monotonie wird nicht angegeben. Tippe 0 für einen Ruhetag.",
+  "{0} of the 7 days were not reported: the total counts the others only, and monotony is not given. Type 0 for a rest day.":
+    "{0} der 7 Tage wurden nicht gemeldet: Die Summe zählt nur die anderen, und Monotonie wird nicht angegeben. Tippe 0 für einen Ruhetag.",
   "All seven days are equal; monotony is not defined without variation.":
     "Alle sieben Tage sind gleich; ohne Schwankung ist Monotonie nicht bestimmt.",
   // load/weekToWeekChange
   "last week's total": "die Summe der letzten Woche",
   // refusals
-  "At least {0} {1} are needed; there {2} {3}.": (needed, what, _are, got) =>
-    `Gebraucht werden mindestens ${needed} ${what}; vorhanden: ${got}.`,
+  "At least {0} {1} are needed; there is 1.": "Gebraucht werden mindestens {0} {1}; vorhanden: 1.",
+  "At least {0} {1} are needed; there are {2}.": "Gebraucht werden mindestens {0} {1}; vorhanden: {2}.",
   "{0} must be above zero; {1} is not.": (what, value) =>
     `${quantity(what)} muss über null liegen, nicht bei ${value}.`,
   "{0} cannot be below zero; {1} is.": (what, value) =>
@@ -340,26 +319,13 @@ export const engine: Catalogue = {
   "the share": "der Anteil",
   // strength/equations
   Epley: "Epley",
-  "Epley 1985, poundage chart (as quoted by secondary pages)": "Epley 1985, Poundage Chart (nach Sekundärquellen)",
   Brzycki: "Brzycki",
-  "Brzycki 1993, JOPERD 64:88-90 (as quoted by secondary pages)":
-    "Brzycki 1993, JOPERD 64:88-90 (nach Sekundärquellen)",
   "Brzycki, decimal form": "Brzycki, Dezimalform",
   Lander: "Lander",
-  "Lander 1985, NSCA J 6:60-61 (as quoted by secondary pages)": "Lander 1985, NSCA J 6:60-61 (nach Sekundärquellen)",
   Lombardi: "Lombardi",
-  "Lombardi 1989, textbook (as quoted by secondary pages)": "Lombardi 1989, Lehrbuch (nach Sekundärquellen)",
   "Mayhew et al.": "Mayhew et al.",
-  "100 w / (52.2 + 41.9 exp(-0.055 r))": "100 w / (52,2 + 41,9 exp(-0,055 r))",
-  "Mayhew et al. 1992, J Appl Sport Sci Res 6:200-206, bench press (as quoted by secondary pages)":
-    "Mayhew et al. 1992, J Appl Sport Sci Res 6:200-206, Bankdrücken (nach Sekundärquellen)",
   "O'Conner et al.": "O'Conner et al.",
-  "O'Conner et al. 1989, textbook (as quoted by secondary pages)":
-    "O'Conner et al. 1989, Lehrbuch (nach Sekundärquellen)",
   Wathan: "Wathan",
-  "100 w / (48.8 + 53.8 exp(-0.075 r))": "100 w / (48,8 + 53,8 exp(-0,075 r))",
-  "Wathan 1994, NSCA Essentials, first edition (as quoted by secondary pages)":
-    "Wathan 1994, NSCA Essentials, erste Auflage (nach Sekundärquellen)",
   // strength/loadVelocityProfile
   loads: "Lasten",
   "different loads with a velocity": "verschiedene Lasten mit einer Geschwindigkeit",
@@ -373,15 +339,6 @@ export const engine: Catalogue = {
     "Für endliche Grenzen des Maximums sind es zu wenige oder zu verstreute Versuche. Nimm Lasten dazu.",
   "The estimated maximum is below the heaviest load already lifted: the threshold or an effort was wrong.":
     "Das geschätzte Maximum liegt unter der schwersten schon gehobenen Last: Die Schwelle oder ein Versuch war falsch.",
-  // strength/minimumVelocityThresholds
-  "bench press": "bench press",
-  "Gonzalez-Badillo & Sanchez-Medina 2010, Int J Sports Med 31:347-352 (from memory; as used in doi 10.3233/IES-202247, abstract read)":
-    "Gonzalez-Badillo & Sanchez-Medina 2010, Int J Sports Med 31:347-352 (aus dem Gedächtnis; wie verwendet in doi 10.3233/IES-202247, Zusammenfassung gelesen)",
-  "back squat": "back squat",
-  "Dello Stritto et al. 2025, Sports 13:224 (abstract read, which uses 0.3 and 0.4; others print 0.32)":
-    "Dello Stritto et al. 2025, Sports 13:224 (Zusammenfassung gelesen, dort 0,3 und 0,4; andere drucken 0,32)",
-  "from memory": "aus dem Gedächtnis",
-  "prone bench pull": "prone bench pull",
   // strength/perceivedExertion
   "repetitions in reserve": "Zahl der Wiederholungen in Reserve",
   // strength/percentOfMaximum
@@ -421,5 +378,4 @@ export const engine: Catalogue = {
   // trials/reduceTrials
   trials: "Versuche",
   // trials/reducedScoreMoments
-  "{0} of {1}": (part, whole) => `${part} von ${/ pages?$/.test(whole) ? counted(whole, "Seite", "Seiten") : whole}`,
 };

@@ -6,6 +6,14 @@ export const functions: Catalogue = {
   // asymmetry
   "formula of asymmetry": "Formel des Seitenunterschieds",
   // asymmetryNoise
+  "The left cells have {0} rows, the right cells {1}; each row is one athlete.":
+    "Die Zellen links haben {0} Zeilen, die Zellen rechts {1}; jede Zeile ist eine Athlet:in.",
+  poor: "schlecht",
+  slight: "gering",
+  fair: "mäßig",
+  moderate: "mittel",
+  substantial: "beachtlich",
+  "almost perfect": "fast vollkommen",
   "source of noise": "Quelle des Rauschens",
   "first differences": "erste Unterschiede",
   "second differences": "zweite Unterschiede",
@@ -16,12 +24,25 @@ export const functions: Catalogue = {
     `Die Zelle zeigt einen Fehler; gebraucht wird: ${quantity(what)}.`,
   "“{0}” is no {1}. Use {2} or {3}.": (word, what, words, last) =>
     `„${word}“ passt hier nicht (${quantity(what)}). Nimm ${words} oder ${last}.`,
+  "There are {0} cells with {1} and {2} with {3}; they belong together one by one.": (
+    ofFirst,
+    first,
+    ofSecond,
+    second,
+  ) =>
+    `Ungleich viele Zellen: ${quantity(first)} ${ofFirst}, ${quantity(second)} ${ofSecond}; sie gehören Zelle für Zelle zusammen.`,
+  "The {0} is missing.": (what) => `Es fehlt: ${quantity(what)}.`,
+  "The {0} must be 1, 2, 3 or more; {1} is not.": (what, value) =>
+    `Hier geht nur 1, 2, 3 oder mehr, nicht ${value} (${quantity(what)}).`,
+  "The {0} must be above zero; {1} is not.": (what, value) =>
+    `Der Wert muss über null liegen, nicht bei ${value} (${quantity(what)}).`,
   "way to score trials": "Weg vom Versuch zum Wert",
   // change
   "degrees of freedom": "Zahl der Freiheitsgrade",
   "typical error": "typischer Fehler",
   "smallest worthwhile change": "kleinste bedeutsame Veränderung",
   "minimal detectable change": "kleinste nachweisbare Veränderung",
+  Difference: "Unterschied",
   "Improved beyond noise": "Über dem Rauschen verbessert",
   "Declined beyond noise": "Über dem Rauschen verschlechtert",
   "False alarms expected each way": "Erwartete Fehlalarme je Richtung",
@@ -45,10 +66,14 @@ export const functions: Catalogue = {
   // endurance
   "sex for the equation": "Geschlecht für die Formel",
   "at least": "mindestens",
+  "The level must be 1 or 2; {0} is not.": "Die Stufe ist 1 oder 2, nicht {0}.",
+  Median: "Median",
   "Stopped at the cap": "An der Obergrenze abgebrochen",
   "Lower quartile": "Unteres Quartil",
   "Upper quartile": "Oberes Quartil",
   // jumps
+  "The equation {0} needs the body heights in cm as fourth argument.":
+    "Die Formel {0} braucht die Körpergrößen in cm als viertes Argument.",
   "power equation": "Leistungsformel",
   // load
   "first day": "erster Tag",
@@ -56,6 +81,7 @@ export const functions: Catalogue = {
   "meaning of a day without sessions": "Bedeutung eines Tages ohne Einheiten",
   "number of days": "Zahl der Tage",
   "number of reported days": "Zahl der gemeldeten Tage",
+  Total: "Summe",
   "Days reported": "Gemeldete Tage",
   "Standard deviation": "Standardabweichung",
   "form of the ratio": "Form des Verhältnisses",
@@ -76,6 +102,9 @@ export const functions: Catalogue = {
   "Smallest worthwhile change": "Kleinste bedeutsame Veränderung",
   "Minimal detectable change": "Kleinste nachweisbare Veränderung",
   "form of the intraclass correlation": "Form der Intraklassenkorrelation",
+  From: "Von",
+  To: "Zu",
+  Pairs: "Paare",
   "first results": "erste Ergebnisse",
   "second results": "zweite Ergebnisse",
   "kind of confidence limits": "Art der Vertrauensgrenzen",
@@ -87,17 +116,24 @@ export const functions: Catalogue = {
   "spread between athletes": "Streuung zwischen den Athlet:innen",
   "share of the spread": "Anteil der Streuung",
   // spill
+  Lower: "Untere Grenze",
+  Upper: "Obere Grenze",
+  "The ranges do not match: {0} has {1} rows, {2} has {3}.": (first, ofFirst, second, ofSecond) =>
+    `Die Bereiche passen nicht zusammen: ${quantity(first)} hat ${ofFirst} Zeilen, ${quantity(second)} hat ${ofSecond}.`,
+  "The ranges do not match: {0} has {1} columns, {2} has {3}.": (first, ofFirst, second, ofSecond) =>
+    `Die Bereiche passen nicht zusammen: ${quantity(first)} hat ${ofFirst} Spalten, ${quantity(second)} hat ${ofSecond}.`,
   "the {0}": (what) => quantity(what),
   // sprintCurves
   "kind of residuals": "Art der Residuen",
   "the body height": "die Körpergröße",
-  // sprints
-  "10 to 20 m": "10 bis 20 m",
   // standing
   "step of the instrument": "Schritt des Messgeräts",
   "rule for ties": "Regel bei Gleichstand",
   "kind of percentile rank": "Art des Prozentrangs",
   "test {0}": "Test {0}",
+  weights: "Gewichte",
+  directions: "Richtungen",
+  "There are {0} tests and {1} {2}; each test has one.": "Es sind {0} Tests und {1} {2}; jeder Test hat eins davon.",
   // strength
   "strength equation": "Kraftformel",
   "way to round": "Art zu runden",
