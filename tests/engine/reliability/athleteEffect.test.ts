@@ -44,4 +44,8 @@ describe("least squares with an athlete effect", () => {
       expect(leastSquaresAt(design, ratio).devianceSlope).toBeCloseTo(rise / (2 * step), 5);
     }
   });
+
+  test("athletes without any result are no part of the design", () => {
+    expect(designOf([...results, results[0]!.map(() => null)])).toEqual(designOf(results));
+  });
 });

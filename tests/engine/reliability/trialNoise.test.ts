@@ -48,4 +48,10 @@ describe("noise from trial to trial", () => {
       }),
     );
   });
+
+  test("confidence in percent is refused though the trials are good", () => {
+    expect(trialNoise([[180, 185, 178]], { confidence: 95 })).toMatchObject({
+      reasons: [{ code: "outOfRange", facts: { what: "confidence" } }],
+    });
+  });
 });

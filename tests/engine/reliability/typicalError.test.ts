@@ -48,6 +48,12 @@ describe("typical error", () => {
     });
   });
 
+  test("confidence in percent is refused though the data are good", () => {
+    expect(typicalError(reliabilitySets[0]!.results, { confidence: 95 })).toMatchObject({
+      reasons: [{ code: "outOfRange", facts: { what: "confidence" } }],
+    });
+  });
+
   test("athletes with a missing result change nothing but the count", () => {
     const results = reliabilitySets[0]!.results;
     const more = unwrap(typicalError([[null, 1, 2, 3], ...results, [null, null, null, null]], { confidence: 0.9 }));
