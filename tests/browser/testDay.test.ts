@@ -1,6 +1,6 @@
 import { noise } from "../../sample-workbooks/noise";
 import { implausible, plantedAsymmetries, slips, swappedSides, weakest } from "../../sample-workbooks/plantedTruths";
-import { squad } from "../../sample-workbooks/squad";
+import { noteOn, squad } from "../../sample-workbooks/squad";
 import { testDays } from "../../sample-workbooks/testDays";
 import {
   ask,
@@ -113,9 +113,11 @@ describe("squad and tests", () => {
     await told(`${squad.length} athletes`);
     const { rows } = await tableNamed(open.page, "Tapeline_Squad");
     expect(rows).toHaveLength(squad.length);
-    for (const { name, role, throwingHand, birthYear, bodyMass, stature } of squad) {
+    for (const { name, role, team, throwingHand, birthYear, bodyMass, stature } of squad) {
       expect(rows.find(({ Athlete }) => Athlete === name)).toMatchObject({
         Role: role,
+        Group: team,
+        Notes: noteOn(name) ?? "",
         "Dominant side": throwingHand.toLowerCase(),
         "Birth year": birthYear,
         "Body mass (kg)": bodyMass,
@@ -398,6 +400,21 @@ describe("the last thing written", () => {
     await bar.getByText(/Ranking!/).waitFor();
     expect(await tableNames()).not.toContain("Tapeline_Retest");
     expect(await tableNames()).toContain("Tapeline_Ranking");
+  });
+});
+
+describe("a retest", () => {
+  it("has a sheet made from what is to be looked at: those athletes, those tests", async () => {
+    await press(/^Make a sheet to test \d+ athletes again$/);
+    await told("Only the athletes who are to be tested again.");
+    await open.pane.getByLabel("Day of the test").fill("2026-11-24");
+    expect(await open.pane.getByLabel("Countermovement jump", { exact: true }).isChecked()).toBe(true);
+    expect(await seriousFaults(open.pane)).toEqual([]);
+    await press(/^Make “Test day 24 Nov” for \d+ athletes$/);
+    await told("Made: Test day 24 Nov");
+    const names = (await valuesAt(open.page, "Test day 24 Nov", "A5:A60")).flat();
+    expect(names).toContain(implausible.athlete);
+    expect(names.filter((name) => squad.some((member) => member.name === name)).length).toBeLessThan(squad.length);
   });
 });
 
