@@ -30,10 +30,11 @@ export default {
   incremental: true,
   incrementalFile: ".cache/mutation/results.json",
   tempDirName: ".cache/mutation/copies",
-  // The copy holds no more than the engine and its tests.
+  // The copy holds no more than the engine, the words it speaks with, and its tests.
   ignorePatterns: [
     "**",
     "!src/engine/**",
+    "!src/language/**",
     "!tests/engine/**",
     "!tests/reference/**",
     "!tests/jest-preset.json",
