@@ -1,6 +1,9 @@
 import type { Catalogue } from "../say";
 import { counted, errorShown } from "./grammar";
 
+/** Cells with their errors, "A1 (#N/A)", as German Excel shows these. */
+const errorsShown = (cells: string): string => cells.replace(/#[A-Z/0]+[!?]?/g, errorShown);
+
 /** German of src/pane. */
 export const pane: Catalogue = {
   // words/functions
@@ -11,7 +14,7 @@ export const pane: Catalogue = {
   "left out": "weggelassen",
   "Why it shows {0}": (error) => `Warum dort ${errorShown(error)} steht`,
   "The reason can be found only for cells and values; {0} is worked out by another formula. In general:": (parts) =>
-    `Der Grund ist nur bei Zellen und Werten zu finden; ${parts.replace(" and ", " und ")} kommt aus einer anderen Formel. Allgemein:`,
+    `Der Grund ist nur bei Zellen und Werten zu finden; ${parts} ${parts.includes(" und ") ? "kommen" : "kommt"} aus einer anderen Formel. Allgemein:`,
   "The function itself answers now. The error comes from the rest of the formula, or the cell waits to be calculated.":
     "Die Funktion selbst antwortet jetzt. Der Fehler kommt aus dem Rest der Formel, oder die Zelle wartet auf die Berechnung.",
   "The cells cannot answer the question: too few results, or results that are no possible ones.":
@@ -68,8 +71,10 @@ export const pane: Catalogue = {
   "There is no TAPELINE formula with a value there. Nothing was changed.":
     "Dort steht keine TAPELINE-Formel mit einem Wert. Nichts wurde geändert.",
   "{0} replaced: {1}.": "{0} ersetzt: {1}.",
-  "Left as formulas, since they show an error: {0}.": "Als Formeln belassen, da sie einen Fehler zeigen: {0}.",
-  "Errors that stand among the values now: {0}.": "Fehler, die jetzt unter den Werten stehen: {0}.",
+  "Left as formulas, since they show an error: {0}.": (cells) =>
+    `Als Formeln belassen, da sie einen Fehler zeigen: ${errorsShown(cells)}.`,
+  "Errors that stand among the values now: {0}.": (cells) =>
+    `Fehler, die jetzt unter den Werten stehen: ${errorsShown(cells)}.`,
   "Working…": "In Arbeit …",
   "1 formula was": "1 Formel wurde",
   "{0} formulas were": "{0} Formeln wurden",
@@ -117,22 +122,20 @@ export const pane: Catalogue = {
   "Ask a question of any results you select, or set up squad and tests to keep results over the season.":
     "Frag beliebige ausgewählte Ergebnisse etwas, oder richte Kader und Tests ein, um Ergebnisse über die Saison zu behalten.",
   "Set up squad and tests": "Kader und Tests einrichten",
-  "{0} and {1} are set up. Next come results.": (athletes, tests) =>
-    `${counted(athletes, "Athlet:in", "Athlet:innen")} und ${counted(tests, "Messwert", "Messwerte")} sind eingerichtet. Als Nächstes kommen Ergebnisse.`,
+  "{0} and {1} are set up. Next come results.": "{0} und {1} sind eingerichtet. Als Nächstes kommen Ergebnisse.",
   "Make a sheet for a test day": "Blatt für einen Testtag anlegen",
   "There are results. Ask them anything below, then decide what to work on.":
     "Es gibt Ergebnisse. Frag sie unten, was du willst, und entscheide dann, woran zu arbeiten ist.",
   "See priorities": "Prioritäten ansehen",
   "The priorities are written. Overrule them where you know better, then plan.":
     "Die Prioritäten sind geschrieben. Entscheide anders, wo du es besser weißt, und plane dann.",
-  "The block is under way: {0} left.": (days) => `Der Block läuft: noch ${counted(days, "Tag", "Tage")}.`,
+  "The block is under way: {0} left.": "Der Block läuft: noch {0}.",
   "Print sessions, keep the diary": "Einheiten drucken, Tagebuch führen",
   "The block is over and new results are in.": "Der Block ist vorbei, und neue Ergebnisse sind da.",
-  "{0}: {1} for {2}.": (series, what, athletes) =>
-    `${series}: ${what} bei ${counted(athletes, "Athlet:in", "Athlet:innen")}.`,
+  "{0}: {1} for {2}.": "{0}: {1} bei {2}.",
   "not tested yet": "noch nicht getestet",
   "a retest is due": "Retest fällig",
-  "And {0}.": (tests) => `Und ${counted(tests, "weiterer Test", "weitere Tests")}.`,
+  "And {0}.": "Und {0}.",
   "No diary entry for {0} days.": "Seit {0} Tagen kein Eintrag im Tagebuch.",
   "Last thing written": "Zuletzt geschrieben",
   "Take back": "Zurücknehmen",
@@ -145,14 +148,12 @@ export const pane: Catalogue = {
   "In this workbook": "In dieser Mappe",
   "{0} numbers to test": "{0} Messwerte zu testen",
   "no roles yet": "noch keine Rollen",
-  "weights for {0}": (roles) => `Gewichte für ${counted(roles, "Rolle", "Rollen")}`,
+  "weights for {0}": "Gewichte für {0}",
   "one row for each result": "eine Zeile je Ergebnis",
   "Plain tables: change, add and delete rows as you like; add columns of your own.":
     "Einfache Tabellen: Ändere, ergänze und lösche Zeilen, wie du willst; füge eigene Spalten hinzu.",
-  "{0} in these tables cannot be used": (cells) =>
-    `${counted(cells, "Zelle", "Zellen")} in diesen Tabellen nicht brauchbar`,
-  "{0} in what you have selected on “{1}”:": (athletes, sheet) =>
-    `${counted(athletes, "Athlet:in", "Athlet:innen")} in deiner Auswahl auf „${sheet}“:`,
+  "{0} in these tables cannot be used": "{0} in diesen Tabellen nicht brauchbar",
+  "{0} in what you have selected on “{1}”:": "{0} in deiner Auswahl auf „{1}“:",
   "Select your list of names (with its headings) on any sheet, or start with an empty table.":
     "Wähle deine Namensliste (samt Überschriften) auf einem beliebigen Blatt, oder beginne mit einer leeren Tabelle.",
   " and {0} more": " und {0} weitere",
@@ -167,13 +168,12 @@ export const pane: Catalogue = {
   "Day of the test": "Tag des Tests",
   "Which tests": "Welche Tests",
   Other: "Andere",
-  "Who: {0}": (athletes) => `Wer: ${counted(athletes, "Athlet:in", "Athlet:innen")}`,
+  "Who: {0}": "Wer: {0}",
   "No role": "Keine Rolle",
-  "Make a sheet to test {0} again": (athletes) =>
-    `Blatt anlegen, um ${counted(athletes, "Athlet:in", "Athlet:innen")} noch einmal zu testen`,
+  "Make a sheet to test {0} again": "Blatt anlegen, um {0} noch einmal zu testen",
   "Only the athletes who are to be tested again.": "Nur wer noch einmal getestet werden soll.",
   "Choose at least one test": "Wähle mindestens einen Test",
-  "Make “{0}” for {1}": (sheet, athletes) => `„${sheet}“ für ${counted(athletes, "Athlet:in", "Athlet:innen")} anlegen`,
+  "Make “{0}” for {1}": "„{0}“ für {1} anlegen",
   "Made: {0}": "Angelegt: {0}",
   "Type results there, or print it and take a pencil. Afterwards:":
     "Tippe Ergebnisse dort ein, oder drucke es und nimm einen Bleistift. Danach:",
@@ -182,35 +182,32 @@ export const pane: Catalogue = {
     "Richte Kader und Tests ein; die Tabelle der Ergebnisse kommt mit.",
   "Sheets for test days": "Blätter für Testtage",
   "nothing typed yet": "noch nichts eingetippt",
-  "{0} typed": (results) => `${counted(results, "Ergebnis", "Ergebnisse")} eingetippt`,
-  ", {0} cannot be read": (cells) => `, ${counted(cells, "Zelle", "Zellen")} nicht lesbar`,
+  "{0} typed": "{0} eingetippt",
+  ", {0} cannot be read": ", {0} nicht lesbar",
   "Not found on the sheet, so not read: {0}. Write the headings as they were.":
     "Auf dem Blatt nicht gefunden, also nicht gelesen: {0}. Schreib die Überschriften, wie sie waren.",
-  "Keep {0}": (results) => `${counted(results, "Ergebnis", "Ergebnisse")} übernehmen`,
+  "Keep {0}": "{0} übernehmen",
   "Or select any cells with results.": "Oder wähle beliebige Zellen mit Ergebnissen.",
   "Day of these results": "Tag dieser Ergebnisse",
   "{0} cannot be kept": (results) => `${counted(results, "Ergebnis lässt", "Ergebnisse lassen")} sich nicht übernehmen`,
   "Nothing new": "Nichts Neues",
-  "{0} kept": (results) => `${counted(results, "neues Ergebnis", "neue Ergebnisse")} übernommen`,
-  "{0} corrected on the sheet since: renewed.": (results) =>
-    `${counted(results, "Ergebnis", "Ergebnisse")} seitdem auf dem Blatt berichtigt: erneuert.`,
+  "{0} kept": "{0} übernommen",
+  "{0} corrected on the sheet since: renewed.": "{0} seitdem auf dem Blatt berichtigt: erneuert.",
   "{0} had been kept before.": (results) => `${counted(results, "Ergebnis war", "Ergebnisse waren")} schon übernommen.`,
   "Nothing was kept": "Nichts wurde übernommen",
   "{0}: {1}, {2}: {3} here, {4} in the table{5}.": "{0}: {1}, {2}: hier {3}, in der Tabelle {4}{5}.",
   " (from {0})": " (aus {0})",
-  "{0} not kept: the table already holds another value for the same athlete, test and day.": (results) =>
-    `${counted(results, "Ergebnis", "Ergebnisse")} nicht übernommen: In der Tabelle steht schon ein anderer Wert für dieselbe Athlet:in, denselben Test und Tag.`,
+  "{0} not kept: the table already holds another value for the same athlete, test and day.":
+    "{0} nicht übernommen: In der Tabelle steht schon ein anderer Wert für dieselbe Athlet:in, denselben Test und Tag.",
   "No results are kept yet": "Noch keine Ergebnisse übernommen",
   "This rests on the workbook's own table of results.": "Das beruht auf der Tabelle der Ergebnisse in dieser Mappe.",
   "Nothing was written": "Nichts wurde geschrieben",
-  "Written: {0}, {1}": (sheet, where) =>
-    `Geschrieben: ${sheet}, ${/ rows?$/.test(where) ? counted(where, "Zeile", "Zeilen") : where}`,
-  "{0} of yours, or changed by you, stayed as they are.": (rows) =>
-    `${counted(rows, "Zeile", "Zeilen")} von dir oder von dir geändert: unverändert gelassen.`,
+  "Written: {0}, {1}": "Geschrieben: {0}, {1}",
+  "{0} of yours, or changed by you, stayed as they are.": "{0} von dir oder von dir geändert: unverändert gelassen.",
   "One thing is missing": "Eines fehlt",
   "{0} things are missing": "{0} Dinge fehlen",
   "And {0} more.": "Und {0} weitere.",
-  "Priorities of {0}": (athletes) => `Prioritäten für ${counted(athletes, "Athlet:in", "Athlet:innen")}`,
+  "Priorities of {0}": "Prioritäten für {0}",
   "Show all {0}": "Alle {0} zeigen",
   "Show fewer": "Weniger zeigen",
   "At most for each athlete": "Höchstens je Athlet:in",
@@ -223,7 +220,7 @@ export const pane: Catalogue = {
     "Entscheide dort unter „Eigene Wahl“ anders und sag, warum: Beides bleibt, wenn die Prioritäten neu entstehen.",
   "The block": "Der Block",
   "First day": "Erster Tag",
-  "{0} to choose from": (exercises) => `${counted(exercises, "Übung", "Übungen")} zur Auswahl`,
+  "{0} to choose from": "{0} zur Auswahl",
   "From the table “Exercises” of this workbook.": "Aus der Tabelle „Übungen“ dieser Mappe.",
   "Ready-made ones. Put them into the workbook to change them.":
     "Fertige Übungen. Nimm sie in die Mappe auf, um sie zu ändern.",
@@ -233,10 +230,9 @@ export const pane: Catalogue = {
     "Ein Block wird aus den Prioritäten dieser Mappe geplant, mit dem, was du anders entschieden hast.",
   "A plan to start from: see every athlete lift before you load. Loads come from estimates, not from maxima; minors get basic exercises and keep three repetitions in reserve. After an injury the clinician in charge decides.":
     "Ein Plan für den Anfang: Sieh allen beim Heben zu, bevor du auflegst. Lasten kommen aus Schätzungen, nicht aus Maxima; Minderjährige bekommen Grundübungen und behalten drei Wiederholungen in Reserve. Nach einer Verletzung entscheiden die Behandelnden.",
-  "Write the plan: {0} for {1}": (rows, athletes) =>
-    `Plan schreiben: ${counted(rows, "Zeile", "Zeilen")} für ${counted(athletes, "Athlet:in", "Athlet:innen")}`,
+  "Write the plan: {0} for {1}": "Plan schreiben: {0} für {1}",
   "There is nothing in the diary yet.": "Im Tagebuch steht noch nichts.",
-  "{0} so far.": (entries) => `Bisher ${counted(entries, "Eintrag", "Einträge")}.`,
+  "{0} so far.": "Bisher {0}.",
   "A table with one row per athlete and session: minutes, rating, throws, jumps.":
     "Eine Tabelle mit einer Zeile je Athlet:in und Einheit: Minuten, Bewertung, Würfe, Sprünge.",
   "There is no plan to print yet": "Es gibt noch keinen Plan zum Drucken",
@@ -244,7 +240,7 @@ export const pane: Catalogue = {
   "Which session": "Welche Einheit",
   "Laid out": "Aufteilung",
   "A page for each athlete": "Eine Seite je Athlet:in",
-  "Make {0} to print": (pages) => `${counted(pages, "Seite", "Seiten")} zum Drucken anlegen`,
+  "Make {0} to print": "{0} zum Drucken anlegen",
   "There is nothing in the diary yet": "Im Tagebuch steht noch nichts",
   "the table Tapeline_Diary": "der Tabelle Tapeline_Diary",
   "Whose weeks": "Wessen Wochen",
@@ -257,8 +253,8 @@ export const pane: Catalogue = {
     "Der Stand, woran zu arbeiten ist, was sich seit dem letzten Test verändert hat und was als Nächstes kommt. Ergebnisse anderer stehen nicht darauf.",
   "Personal data: hand each page to its athlete, or to the parents of a minor, and to nobody else.":
     "Persönliche Daten: Gib jede Seite der Athlet:in selbst, bei Minderjährigen den Eltern, und sonst niemandem.",
-  "{0} made": (pages) => `${counted(pages, "Seite", "Seiten")} angelegt`,
-  "Stopped after {0} of {1}": (written, pages) => `Nach ${written} von ${counted(pages, "Seite", "Seiten")} angehalten`,
+  "{0} made": "{0} angelegt",
+  "Stopped after {0} of {1}": "Nach {0} von {1} angehalten",
   Stop: "Anhalten",
   "Not in squad or battery": "Nicht in Kader oder Testbatterie",
   "“{0}” is not in the battery: without quality, range and retest.":
@@ -270,22 +266,20 @@ export const pane: Catalogue = {
   "One person or two?": "Eine Athlet:in oder zwei?",
   "One person: read as “{0}”": "Nur eine: als „{0}“ lesen",
   "“{0}” is read as “{1}”.": "„{0}“ wird als „{1}“ gelesen.",
-  "Mark {0} on the sheet": (cells) => `${counted(cells, "Zelle", "Zellen")} auf dem Blatt markieren`,
+  "Mark {0} on the sheet": "{0} auf dem Blatt markieren",
   "Clear all marks": "Alle Markierungen löschen",
-  "{0} marked{1}.": (cells, missing) => `${counted(cells, "Zelle", "Zellen")} markiert${missing}.`,
+  "{0} marked{1}.": "{0} markiert{1}.",
   "; not found: {0}": "; nicht gefunden: {0}",
   "There are no marks.": "Es gibt keine Markierungen.",
-  "{0} cleared.": (marks) => `${counted(marks, "Markierung", "Markierungen")} gelöscht.`,
+  "{0} cleared.": "{0} gelöscht.",
   "Nothing to read there": "Dort ist nichts zu lesen",
   "{0} holds no values.": "{0} enthält keine Werte.",
   "The workbook's results": "Die Ergebnisse der Mappe",
   "1 series of results": "1 Reihe von Ergebnissen",
   "{0} series of results": "{0} Reihen von Ergebnissen",
   "Read as the block of cells around {0}.": "Gelesen als der Block von Zellen um {0}.",
-  "{0}, one row each; {1}{2}.": (athletes, results, unit) =>
-    `${counted(athletes, "Athlet:in", "Athlet:innen")}, je eine Zeile; ${counted(results, "Ergebnis", "Ergebnisse")}${unit}.`,
-  "{0}, one row per attempt; {1}{2}.": (athletes, results, unit) =>
-    `${counted(athletes, "Athlet:in", "Athlet:innen")}, eine Zeile je Versuch; ${counted(results, "Ergebnis", "Ergebnisse")}${unit}.`,
+  "{0}, one row each; {1}{2}.": "{0}, je eine Zeile; {1}{2}.",
+  "{0}, one row per attempt; {1}{2}.": "{0}, eine Zeile je Versuch; {1}{2}.",
   "Say below which columns to use.": "Gib unten an, welche Spalten zu nehmen sind.",
   " in {0}": " in {0}",
   ", unit not known": ", Einheit nicht bekannt",
@@ -301,9 +295,9 @@ export const pane: Catalogue = {
   "Not set": "Nicht gesetzt",
   "Which test": "Welcher Test",
   "(no name)": "(kein Name)",
-  "Also read {0}": (rows) => `Auch ${counted(rows, "ausgeblendete Zeile", "ausgeblendete Zeilen")} lesen`,
+  "Also read {0}": "Auch {0} lesen",
   "Read with a remark": "Mit Anmerkung gelesen",
-  "{0} left out": (cells) => `${counted(cells, "Zelle", "Zellen")} weggelassen`,
+  "{0} left out": "{0} weggelassen",
   "Show {0} more": "{0} weitere zeigen",
   "Go to {0}": "Gehe zu {0}",
   "How to judge": "Wie zu urteilen ist",
@@ -580,7 +574,7 @@ export const pane: Catalogue = {
   "All marks on cells, since one of them names the athlete; mark again afterwards":
     "Alle Markierungen an Zellen, da eine davon die Athlet:in nennt; markiere danach noch einmal",
   "The name also stands in {0} of your own": (places) =>
-    `Der Name steht auch an ${counted(places, "eigenen Stelle", "eigenen Stellen")} von dir`,
+    `Der Name steht auch an ${counted(places, "Stelle", "Stellen")} von dir`,
   "These are left as they are. Empty them yourself where nothing of the athlete may stay.":
     "Diese bleiben, wie sie sind. Leere sie selbst, wo nichts von der Athlet:in bleiben darf.",
   "and {0}": "und {0}",

@@ -106,7 +106,7 @@ function OnePriority(props: {
         />
         <select
           aria-label={words.decide(quality, athlete)}
-          value={choice ?? asProposed}
+          value={choice !== null && isSetAside(row) ? setAside : (choice ?? asProposed)}
           disabled={busy}
           onChange={(event) => onOverrule(overrulingBy(event.target.value))}
         >
