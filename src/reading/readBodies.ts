@@ -42,4 +42,4 @@ export function bodyReader(grid: Grid, map: ColumnMap, remarks: Remark[]) {
   };
 }
 
-const words = { bodyMass: say`body mass`, stature: "stature" } as const satisfies Record<BodyUse, string>;
+const words = { bodyMass: say`body mass`, stature: say`stature` } as const satisfies Record<BodyUse, string>;

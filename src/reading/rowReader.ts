@@ -1,4 +1,4 @@
-import { say } from "../language/say";
+import { inSentence, say } from "../language/say";
 import { addressOf } from "./address";
 import { type ColumnMap, type ColumnUse, offsetOf } from "./columns";
 import { type Cell, type Grid, isCellError, textOf } from "./grid";
@@ -93,7 +93,7 @@ export function rowReader(grid: Grid, map: ColumnMap, remarks: Remark[]): (row: 
     }
     const measure = measureCalled(words);
     if (measure !== null) return { test, measure, saysMeasure: true };
-    const name = test === "" ? words : `${test}, ${words.charAt(0).toLowerCase()}${words.slice(1)}`;
+    const name = test === "" ? words : `${test}, ${inSentence(words)}`;
     const { address } = cellOf(row, "measure");
     const why = say`“${shorten(words)}” is no measure known here; its results were read as the test “${shorten(name)}”.`;
     tell("measure", `${test}|${words}`, { cell: address, code: "measure", why });

@@ -1,4 +1,4 @@
-import { say } from "../../language/say";
+import { inSentence, say } from "../../language/say";
 
 /** The unit a value should be in. */
 export type Unit = "cm" | "m" | "s" | "kg" | "min" | "repetitions" | "rating";
@@ -108,7 +108,14 @@ export const plausibleRanges = {
     low: 25,
     high: 180,
   },
-  stature: { what: "stature", unit: "m", low: 1.2, high: 2.25 },
+  stature: {
+    get what() {
+      return say`stature`;
+    },
+    unit: "m",
+    low: 1.2,
+    high: 2.25,
+  },
   sessionRating: {
     get what() {
       return say`session rating`;
@@ -125,6 +132,20 @@ export const plausibleRanges = {
     low: 0,
     high: 360,
   },
-  repetitions: { what: "repetitions", unit: "repetitions", low: 1, high: 60 },
-  load: { what: "load", unit: "kg", low: 0, high: 500 },
+  repetitions: {
+    get what() {
+      return say`repetitions`;
+    },
+    unit: "repetitions",
+    low: 1,
+    high: 60,
+  },
+  load: {
+    get what() {
+      return inSentence(say`Load`);
+    },
+    unit: "kg",
+    low: 0,
+    high: 500,
+  },
 } as const satisfies Readonly<Record<string, PlausibleRange>>;

@@ -855,20 +855,19 @@ export const analyses: Catalogue = {
   "Fastest section": "Schnellster Abschnitt",
   "Mean speed of the fastest section between two gates: what was reached for certain.":
     "Mittleres Tempo des schnellsten Abschnitts zwischen zwei Schranken: was sicher erreicht wurde.",
-  "Maximal speed": "Höchsttempo",
   "Speed the run's curve tends to: see its limits, and beyond which distance it is a guess.":
     "Tempo, dem die Kurve des Laufs zustrebt: Sieh auf die Grenzen, und ab welcher Strecke es geraten ist.",
   "Speed low": "Tempo von",
-  "Lower 95 % limit of the maximal speed.": "Untere 95-%-Grenze des Höchsttempos.",
+  "Lower 95 % limit of the maximal speed.": "Untere 95-%-Grenze der Höchstgeschwindigkeit.",
   "Speed high": "Tempo bis",
-  "Upper 95 % limit of the maximal speed.": "Obere 95-%-Grenze des Höchsttempos.",
+  "Upper 95 % limit of the maximal speed.": "Obere 95-%-Grenze der Höchstgeschwindigkeit.",
   Time: "Zeit",
   "Time constant": "Zeitkonstante",
   "Seconds to 63 % of the maximal speed: the smaller, the quicker the athlete gets going.":
-    "Sekunden bis 63 % des Höchsttempos: je kleiner, desto schneller in Fahrt.",
+    "Sekunden bis 63 % der Höchstgeschwindigkeit: je kleiner, desto schneller in Fahrt.",
   "First acceleration": "Erste Beschleunigung",
   "Maximal speed divided by the time constant: the curve's acceleration at the start.":
-    "Höchsttempo geteilt durch die Zeitkonstante: die Beschleunigung der Kurve am Start.",
+    "Höchstgeschwindigkeit geteilt durch die Zeitkonstante: die Beschleunigung der Kurve am Start.",
   Momentum: "Impuls",
   "Body mass times mean speed of the last section.": "Körpergewicht mal mittleres Tempo des letzten Abschnitts.",
   "kg m/s": "kg m/s",
@@ -891,7 +890,7 @@ export const analyses: Catalogue = {
   "What is extrapolated or missing, and why.": "Was hochgerechnet ist oder fehlt, und warum.",
   "Select split times with their headings: columns for the athlete and for 5, 10, 20, 30 m .., counted from the start. The 505, left and right, may stand beside them.":
     "Wähle Zwischenzeiten samt Überschriften aus: Spalten für die Athlet:in und für 5, 10, 20, 30 m .., ab dem Start gezählt. Der 505, links und rechts, darf daneben stehen.",
-  "Maximal speed of the curve": "Höchsttempo der Kurve",
+  "Maximal speed of the curve": "Höchstgeschwindigkeit der Kurve",
   "Speed (m/s)": "Tempo (m/s)",
   "Compare only runs with the same start, the same distance to the first gate, the same surface and the same way of timing.":
     "Vergleiche nur Läufe mit gleichem Start, gleichem Abstand zur ersten Schranke, gleichem Boden und gleicher Zeitmessung.",
@@ -914,7 +913,7 @@ export const analyses: Catalogue = {
   "A section is too fast to be true: check the gate times.":
     "Ein Abschnitt ist zu schnell, um wahr zu sein: Prüfe die Zeiten der Schranken.",
   "Maximal speed is extrapolated: the run ends at {0} m.":
-    "Das Höchsttempo ist hochgerechnet: Der Lauf endet bei {0} m.",
+    "Die Höchstgeschwindigkeit ist hochgerechnet: Der Lauf endet bei {0} m.",
   "Over {0} m: {1}, {2} s.": "Über {0} m: {1}, {2} s.",
   "Over {0} m the fastest is {1}, {2} s; the middle of {3} athletes is {4} s.":
     "Über {0} m am schnellsten ist {1}, {2} s; die Mitte von {3} Athlet:innen liegt bei {4} s.",
@@ -927,7 +926,7 @@ export const analyses: Catalogue = {
   "Stopwatch: 0.24 s were added to every time, true to about 0.1 s, which is more than most differences here.":
     "Stoppuhr: Jeder Zeit wurden 0,24 s zugeschlagen, auf etwa 0,1 s genau, und das ist mehr als die meisten Unterschiede hier.",
   "With fewer than {0} gates the limits of the maximal speed are rough.":
-    "Mit weniger als {0} Schranken sind die Grenzen des Höchsttempos grob.",
+    "Mit weniger als {0} Schranken sind die Grenzen der Höchstgeschwindigkeit grob.",
   "Force and power need body mass and stature: missing, or not usable, for {0} of {1}.":
     "Kraft und Leistung brauchen Körpergewicht und Körpergröße: Sie fehlen oder sind nicht brauchbar bei {0} von {1}.",
   "Not all ran the same distance: times are comparable only where it is the same.":
@@ -1046,7 +1045,6 @@ export const analyses: Catalogue = {
   "Round the load": "Last runden",
   "Rounding down never asks for more than was planned.": "Abrunden verlangt nie mehr, als geplant war.",
   "To the nearest": "Zur nächsten",
-  Load: "Belastung",
   "Load of the set that counts: the highest estimate of the latest day.":
     "Last des Satzes, der zählt: die höchste Schätzung des letzten Tages.",
   "To failure": "Bis zum Versagen",

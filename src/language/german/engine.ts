@@ -1,5 +1,5 @@
 import type { Catalogue } from "../say";
-import { firstCapital, quantity, sided } from "./grammar";
+import { firstCapital, quantity, sided, unitShown } from "./grammar";
 
 /** German of src/engine. */
 export const engine: Catalogue = {
@@ -109,16 +109,17 @@ export const engine: Catalogue = {
   ) =>
     `Früher war die ${sided(before)} Seite größer (${sizeBefore}), jetzt ist es die ${sided(now)} (${sizeNow}). ${judgement}`,
   // flags/implausibleValue
-  "{0} {1} is outside the {2} to {3} {4} that a {5} plausibly takes.":
-    "{0} {1} liegt außerhalb von {2} bis {3} {4}, dem plausiblen Bereich für {5}.",
-  "{0} is no likely {1} in {2}; typed {3} it would be {4} {5}.":
-    "{0} ist unwahrscheinlich ({1} in {2}); {3} getippt wären es {4} {5}.",
+  "{0} {1} is outside the {2} to {3} {4} that a {5} plausibly takes.": (value, unit, low, high, same, what) =>
+    `${value} ${unitShown(unit)} liegt außerhalb von ${low} bis ${high} ${unitShown(same)}, dem plausiblen Bereich für ${what}.`,
+  "{0} is no likely {1} in {2}; typed {3} it would be {4} {5}.": (value, what, unit, way, corrected, same) =>
+    `${value} ist unwahrscheinlich (${what} in ${unitShown(unit)}); ${way} getippt wären es ${corrected} ${unitShown(same)}.`,
   // flags/overdueRetest
   "There is no result of this test yet.": "Von diesem Test gibt es noch kein Ergebnis.",
   "The last result is dated {0} days ahead of today.": "Das letzte Ergebnis trägt ein Datum {0} Tage nach heute.",
   "The last result is {0} days old; a retest every {1} days was planned.":
     "Das letzte Ergebnis ist {0} Tage alt; geplant war ein Retest alle {1} Tage.",
   // flags/plausibleRanges
+  stature: "Körpergröße",
   "jump height": "Sprunghöhe",
   "flight time": "Flugzeit",
   "contact time": "Kontaktzeit",
@@ -129,7 +130,6 @@ export const engine: Catalogue = {
   "20 m sprint": "20-m-Sprint",
   "30 m sprint": "30-m-Sprint",
   "40 m sprint": "40-m-Sprint",
-  "505 change of direction": "505 Richtungswechsel",
   "session rating": "Bewertung der Einheit",
   "session duration": "Dauer der Einheit",
   // flags/sideMissing
@@ -302,10 +302,10 @@ export const engine: Catalogue = {
   "Distances and times must rise from split to split; {0} m in {1} s follows {2} m in {3} s.":
     "Strecken und Zeiten müssen von Zwischenzeit zu Zwischenzeit steigen; {0} m in {1} s folgt auf {2} m in {3} s.",
   // sprints/sprintCurve
-  "maximal velocity": "Höchsttempo",
+  "maximal velocity": "Höchstgeschwindigkeit",
   "time constant": "Zeitkonstante",
   // sprints/sprintModel
-  "maximal velocity in m/s": "Höchsttempo in m/s",
+  "maximal velocity in m/s": "Höchstgeschwindigkeit in m/s",
   "No sprint curve fits these splits. Check the distances and times.":
     "Keine Sprintkurve passt zu diesen Zwischenzeiten. Prüfe Strecken und Zeiten.",
   // standing/compositeScores

@@ -145,6 +145,11 @@ export function quantity(place: string): string {
   return small === place ? name : firstCapital(name);
 }
 
+/** Units that have no symbol but a word. */
+const units: Readonly<Record<string, string>> = { repetitions: "Wiederholungen", rating: "Punkte" };
+
+export const unitShown = (place: string): string => units[place] ?? place;
+
 const absences: Readonly<Record<string, string>> = {
   "a dash": "ein Strich",
   "a mark for no valid trial": "kein gültiger Versuch",

@@ -1,4 +1,4 @@
-import { inSentence, say } from "../../language/say";
+import { atStart, inSentence, say } from "../../language/say";
 import type { LoadMeasure } from "../../programme/loadReport";
 import type { Exposure } from "../../programme/loadWeeks";
 
@@ -11,7 +11,7 @@ export const loadWords = {
   everybody: say`Everybody's`,
   measure: say`What`,
   measures: {
-    load: say`Load`,
+    load: atStart(say`load`),
     throws: say`Throws`,
     jumps: say`Jumps`,
     sprints: say`Sprints`,
