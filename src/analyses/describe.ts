@@ -5,6 +5,7 @@ import type { ColumnUse } from "../reading/columns";
 import { isMeasureKey, measureOf } from "../reading/measures";
 import type { Reading } from "../reading/readResults";
 import type { TestResult } from "../reading/testResult";
+import { wordOfUnit } from "../reading/units";
 import { type Background, memberCalled } from "../store/background";
 import type { Answer, AnyAnalysis, Occasion } from "./analysis";
 import { withBodies } from "./bodies";
@@ -147,7 +148,7 @@ export function columnsOf(gives: z.ZodObject, unit: string | null, decimals: num
     const format = formatOf(meta.format, decimals);
     return {
       key,
-      heading: shownUnit ? `${meta.label} (${shownUnit})` : meta.label,
+      heading: shownUnit ? `${meta.label} (${wordOfUnit(shownUnit)})` : meta.label,
       meaning: meta.meaning,
       ...(format === undefined ? {} : { format }),
       ...(meta.quiet ? { quiet: true } : {}),

@@ -1,3 +1,5 @@
+import { say } from "../language/say";
+
 /** Units a coach writes in a heading or behind a number, and how they convert. */
 export type Unit = {
   /** The symbol we show. */
@@ -26,6 +28,9 @@ export const units: readonly Unit[] = [
   { symbol: "reps", quantity: "count", toBase: 1, spellings: ["reps", "rep", "repetitions", "wdh"] },
   { symbol: "%", quantity: "ratio", toBase: 1, spellings: ["%", "percent", "prozent"] },
 ];
+
+/** A unit as it is shown: its symbol, or its word in the language spoken. */
+export const wordOfUnit = (symbol: string): string => (symbol === "reps" ? say`reps` : symbol);
 
 export const unitOf = (spelling: string): Unit | null => {
   const wanted = spelling.trim().toLowerCase().replace(/\.$/, "");

@@ -10,7 +10,7 @@ const settings = z.object({
   retestRepetitions: amount(
     say`A retest alone brings`,
     say`For counts: how far apart two results of the same limb lie without any change. 6 is from calf raises; take your own from the reliability of your test.`,
-    "reps",
+    say`reps`,
     { low: 1, high: 50, initial: 6 },
   ),
   retestSeconds: amount(

@@ -42,7 +42,7 @@ export function compute(
     used: {
       athletes: new Set(used.map(({ attempt }) => attempt.athlete)).size,
       count: used.length,
-      what: used.length < lifts.length ? words.latestOf(lifts.length) : "sets",
+      what: used.length < lifts.length ? words.latestOf(lifts.length) : say`sets`,
     },
     leftOut,
   });

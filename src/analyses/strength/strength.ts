@@ -18,7 +18,7 @@ const settings = z.object({
     say`How a load and its repetitions (w and r) become a maximum. None is best for all lifts: keep one, and use it again at every retest. The range over all of them stands beside each estimate.`,
     equations,
   ),
-  repetitions: amount(say`Repetitions planned`, say`How many repetitions a working set is to have.`, "reps", {
+  repetitions: amount(say`Repetitions planned`, say`How many repetitions a working set is to have.`, say`reps`, {
     low: 1,
     high: repetitionRange.most,
     initial: 5,
@@ -26,7 +26,7 @@ const settings = z.object({
   reserve: amount(
     say`To leave in reserve`,
     say`How many more repetitions should be possible after the working set.`,
-    "reps",
+    say`reps`,
     {
       low: 0,
       high: 5,
@@ -54,7 +54,7 @@ const gives = z.object({
   repetitions: quantity(
     say`To failure`,
     say`Repetitions of that set, those left in reserve counted in.`,
-    "reps",
+    say`reps`,
     "0.#",
   ),
   maximum: kilograms(say`Estimated maximum`, say`The load that can be expected to go once, by the equation chosen.`),

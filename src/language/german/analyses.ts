@@ -402,7 +402,7 @@ export const analyses: Catalogue = {
   "What do the jumps say about spring and power?": "Was sagen die Sprünge über Sprungkraft und Leistung?",
   "There is no vertical jump with a height or a flight time. Name the tests after the jump, or say what other jumps are.":
     "Es gibt keinen Vertikalsprung mit Höhe oder Flugzeit. Benenne die Tests nach dem Sprung, oder gib an, was andere Sprünge sind.",
-  "countermovement jump": "countermovement jump",
+  "countermovement jump": "Countermovement Jump",
   "Equation for peak power": "Formel für die Spitzenleistung",
   "How height (h, cm), body mass (m, kg) and stature (s, cm) become an estimate of peak power. Equations differ by hundreds of watts: keep one.":
     "Wie Höhe (h, cm), Körpergewicht (m, kg) und Körpergröße (s, cm) eine Schätzung der Spitzenleistung werden. Formeln unterscheiden sich um Hunderte Watt: Bleib bei einer.",
@@ -478,8 +478,8 @@ export const analyses: Catalogue = {
   "In {0} the squat jump was the higher one: watch that it starts from a standstill.":
     "Bei {0} war der Squat Jump der höhere: Achte darauf, dass er aus dem Stillstand beginnt.",
   "{0} with vertical jumps; see the table.": "{0} mit Vertikalsprüngen; siehe Tabelle.",
-  "Best {0}: {1}, {2}; the middle of {3} athletes is {4}.": (what, who, best, count, middle) =>
-    `${what.replace("countermovement jump", "Countermovement Jump")}, bester Wert: ${who}, ${best}; die Mitte von ${count} Athlet:innen liegt bei ${middle}.`,
+  "Best {0}: {1}, {2}; the middle of {3} athletes is {4}.":
+    "{0}, bester Wert: {1}, {2}; die Mitte von {3} Athlet:innen liegt bei {4}.",
   "Some heights were measured, others computed from the time in the air: do not compare these with those.":
     "Manche Höhen wurden gemessen, andere aus der Zeit in der Luft errechnet: Vergleiche die einen nicht mit den anderen.",
   "{0} without a power: see the verdict.": "{0} ohne Leistung: siehe Urteil.",
@@ -701,7 +701,7 @@ export const analyses: Catalogue = {
   "trial to trial": "Versuch zu Versuch",
   "session to session": "Termin zu Termin",
   "No test has enough repeated results for an answer.": "Kein Test hat genug wiederholte Ergebnisse für eine Antwort.",
-  "{0} varies by {1} % from {2}.": "{0} schwankt um {1} % von {2}.",
+  "{0} varies by {1} % from {2}.": "{0}: {1} % Schwankung von {2}.",
   "From {0} the tests vary by {1} % ({2}) to {3} % ({4}).":
     "Von {0} schwanken die Tests um {1} % ({2}) bis {3} % ({4}).",
   "This is noise within one session; a retest on another day varies more. Compare sessions before you judge a change.":

@@ -71,4 +71,6 @@ export const reading: Catalogue = {
     way,
   ) =>
     `${value}${unit} ist für diesen Test etwa ${factor}-mal zu ${way.replace("small", "klein").replace("large", "groß")}: eine andere Einheit oder ein verrutschtes Komma?`,
+  // units
+  reps: "Wdh.",
 };
