@@ -1,7 +1,7 @@
 import type { Wording } from "./say";
 
 /**
- * Words that stand in the workbook's own tables: headings, measures, choices. A table is read in whichever of our
+ * Words that stand in the workbook's own tables: headings, measures, choices, and what we offer to fill them with. A table is read in whichever of our
  * languages it was made, so these are there always, and each is one word or phrase without places.
  */
 export const germanTableWords = {
@@ -103,6 +103,72 @@ export const germanTableWords = {
   metres: "Meter",
   minutes: "Minuten",
   none: "keine",
+  // qualities
+  "Change of direction": "Richtungswechsel",
+  Endurance: "Ausdauer",
+  "Lower-body power": "Schnellkraft Beine",
+  "Muscle capacity": "Kraftausdauer",
+  Robustness: "Belastbarkeit",
+  Speed: "Geschwindigkeit",
+  Strength: "Kraft",
+  "Upper-body power": "Schnellkraft Oberkörper",
+  // roles
+  Back: "Rückraum",
+  "Back row": "Dritte Reihe",
+  Batter: "Batter",
+  "Centre court": "Mittelzone",
+  Defender: "Abwehr",
+  "Fast bowler": "Fast Bowler",
+  Forward: "Angriff",
+  "Front five": "Erste und zweite Reihe",
+  Goalkeeper: "Tor",
+  "Half back": "Halbspiel",
+  Keeper: "Wicket-Keeper",
+  Midfielder: "Mittelfeld",
+  "Outside back": "Hintermannschaft außen",
+  Pivot: "Kreis",
+  Shooter: "Korbwurf",
+  "Spin bowler": "Spin Bowler",
+  Wing: "Außen",
+  // tests
+  "505 change of direction": "505-Richtungswechsel",
+  "Back squat": "Kniebeuge",
+  "Bench press": "Bankdrücken",
+  "Countermovement jump": "Countermovement Jump",
+  "Drop jump": "Drop Jump",
+  "Intermittent shuttle run": "Intervall-Pendellauf",
+  "Overhead medicine-ball throw": "Medizinball-Überkopfwurf",
+  "Seated medicine-ball push": "Medizinballstoß im Sitzen",
+  "Side plank": "Seitstütz",
+  "Single-leg calf raise": "Einbeiniges Wadenheben",
+  "Single-leg hamstring bridge": "Einbeiniges Beckenheben",
+  "Single-leg hop": "Einbeinsprung",
+  Sprint: "Sprint",
+  "Triple hop": "Einbein-Dreisprung",
+  // exercises
+  "Acceleration from standing": "Antritt aus dem Stand",
+  "Bench press, fast": "Bankdrücken, schnell",
+  Bounding: "Sprunglauf",
+  "Box jump, step down": "Kastensprung, absteigen",
+  "Countermovement jump for height": "Countermovement Jump auf Höhe",
+  "Drop jump from a low box": "Drop Jump vom niedrigen Kasten",
+  "Falling start": "Fallstart",
+  "Flying sprint": "Fliegender Sprint",
+  "Goblet squat": "Goblet Squat",
+  "Half turn and back": "Halbe Drehung und zurück",
+  "Inverted row": "Rudern im Hang",
+  "Outward rotation with a band": "Außenrotation mit Band",
+  "Overhead ball throw": "Ballwurf über Kopf",
+  "Press-up": "Liegestütz",
+  "Rear-foot-raised split squat": "Split Squat, hinterer Fuß erhöht",
+  "Rotational ball throw": "Ballwurf aus der Drehung",
+  "Run, brake and hold": "Laufen, bremsen und halten",
+  "Runs of four minutes, three minutes easy": "Läufe von vier Minuten, drei Minuten locker",
+  "Side cut and go": "Seitschritt und los",
+  "Side-lying adductor raise": "Adduktoren heben in Seitlage",
+  "Single-leg hop and hold": "Einbeinsprung mit Halten",
+  "Small-sided games": "Kleinfeldspiele",
+  "Split squat": "Split Squat",
 } as const satisfies Readonly<Record<string, Wording>>;
 
 const known = new Map<string, string[]>();

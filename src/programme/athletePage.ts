@@ -1,8 +1,8 @@
 import type { ReportColumn } from "../analyses/report";
-import { say } from "../language/say";
+import { inSentence, say } from "../language/say";
 import type { PlannedRow } from "../store/planTable";
 import { coachsChoice, type Priority } from "../store/priorityTable";
-import { isSameName } from "../store/sameName";
+import { isSameWording } from "../store/sameName";
 import { askedFor } from "./asked";
 import { attendanceWords } from "./attendance";
 import { type AskedStanding, sureAndMaybe } from "./demands";
@@ -66,7 +66,7 @@ const standingWords: Readonly<Record<QualityStanding["judgement"], string>> = {
   weakness: say`to work on`,
   "in between": say`as most`,
   "too noisy to say": say`too close to say`,
-  "not tested": "not tested",
+  "not tested": say`not tested`,
 };
 
 /** Points are ten times the z score, as a T score without its 50: an athlete reads a sign more easily than a middle. */
@@ -129,7 +129,7 @@ function standing(
       },
     },
     quiet(
-      say`Asked for: how much it counts ${role === null ? say`for you` : say`for your role (${role.toLowerCase()})`}; 1 is as any other. ` +
+      say`Asked for: how much it counts ${role === null ? say`for you` : say`for your role (${inSentence(role)})`}; 1 is as any other. ` +
         say`0 is the middle of ${name} (${athletes} tested); two in three lie between −10 and +10. ` +
         (isNoiseKnown
           ? say`Dark bar: that far for certain. Light bar: as far as the noise of the tests lets it be; “?” where that is not known.`
@@ -146,8 +146,8 @@ function priorityWords(
   { profile, asked, sides }: AthleteFacts,
 ): string {
   if (why.startsWith(coachsChoice)) return `${rank}. ${quality}. ${why}${/[.!?]$/.test(why) ? "" : "."}`;
-  const own = asked.find((one) => isSameName(one.quality, quality));
-  const side = sides.find((one) => one.quality !== null && isSameName(one.quality, quality));
+  const own = asked.find((one) => isSameWording(one.quality, quality));
+  const side = sides.find((one) => one.quality !== null && isSameWording(one.quality, quality));
   const points = own?.z === null || own === undefined ? null : pointsOf(own.z);
   const place =
     points === null
@@ -160,7 +160,7 @@ function priorityWords(
   return `${rank}. ${quality}. ${told.join(" ")}`.trim();
 }
 
-const roleWords = (role: string | null): string => (role === null ? "" : say` for your role (${role.toLowerCase()})`);
+const roleWords = (role: string | null): string => (role === null ? "" : say` for your role (${inSentence(role)})`);
 
 function whatChanged(changes: readonly ReviewedChange[]): PagePart[] {
   const attendance = changes.find((change) => change.attendance !== null)?.attendance ?? null;

@@ -32,7 +32,7 @@ export const blockForm = z.object({
     },
   ),
   deload: choice(say`Last week`, say`A deload week has half the sets at the effort of the first week.`, {
-    deload: "Deload",
+    deload: say`Deload`,
     full: say`As the others`,
   }),
   bar: amount(say`Bar`, say`Mass of the empty bar.`, "kg", { low: 5, high: 30, initial: 20 }),

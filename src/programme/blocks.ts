@@ -2,7 +2,7 @@ import { groupBy } from "../analyses/groupBy";
 import { dayNumber, isoDay } from "../reading/days";
 import type { Exercise } from "../store/exercises";
 import type { PlanRow } from "../store/planTable";
-import { nameKey } from "../store/sameName";
+import { nameKey, wordingKey } from "../store/sameName";
 
 /** A block of the plan: its weeks follow each other from 1 on. */
 export type PlannedBlock = {
@@ -60,9 +60,9 @@ export function workedOn(
   rows: readonly PlanRow[],
   library: readonly Exercise[],
 ): { readonly athlete: string; readonly rank: number; readonly quality: string }[] {
-  const qualities = new Map(library.map(({ exercise, quality }) => [nameKey(exercise), quality]));
+  const qualities = new Map(library.map(({ exercise, quality }) => [wordingKey(exercise), quality]));
   return [...groupBy(rows, ({ athlete }) => nameKey(athlete)).values()].flatMap((own) => {
-    const known = own.flatMap(({ exercise }) => qualities.get(nameKey(exercise)) ?? []);
+    const known = own.flatMap(({ exercise }) => qualities.get(wordingKey(exercise)) ?? []);
     return [...groupBy(known, (quality) => quality)]
       .sort(([, a], [, b]) => b.length - a.length)
       .map(([quality], index) => ({ athlete: own[0]!.athlete, rank: index + 1, quality }));

@@ -1,5 +1,7 @@
 import type { Exercise } from "../store/exercises";
+import { isSameWording } from "../store/sameName";
 import type { BlockSettings, Planned } from "./planBlock";
+import { maximumOf } from "./reckonLoad";
 
 export type Chosen = { readonly exercise: Exercise; readonly why: string };
 
@@ -15,9 +17,10 @@ export function chooseExercises(
   { sessionsPerWeek, exercisesPerSession }: BlockSettings,
 ): { readonly chosen: readonly (readonly Chosen[])[]; readonly without: readonly string[] } {
   const fitting = (quality: string): Exercise[] => {
-    const own = library.filter((one) => like(one.quality) === like(quality) && (!isMinor || one.level === "basic"));
+    const own = library.filter((one) => isSameWording(one.quality, quality) && (!isMinor || one.level === "basic"));
     const isTwoLimb = ({ limbs }: Exercise) => Number(weakerSide !== null && limbs === "both");
-    const hasNoLoad = ({ loadFrom }: Exercise) => Number(loadFrom === null || !maxima.has(loadFrom));
+    const hasNoLoad = ({ loadFrom }: Exercise) =>
+      Number(loadFrom === null || maximumOf(maxima, loadFrom) === undefined);
     return [...own].sort((a, b) => isTwoLimb(a) - isTwoLimb(b) || hasNoLoad(a) - hasNoLoad(b));
   };
   const withExercises = priorities
@@ -53,5 +56,3 @@ function dealtSlots(priorities: number, slots: number): number[] {
   }
   return dealt;
 }
-
-const like = (words: string): string => words.trim().toLowerCase();

@@ -1,3 +1,4 @@
+import { say } from "../language/say";
 import { qualities } from "../store/readyBatteries";
 
 /** What a sport can ask for, each with the name the workbook's tables get where no test of the coach's has one. */
@@ -7,7 +8,7 @@ export const demandNames = {
    * Ready to play and train week after week: no single test stands for it, so that it is asked for even where nothing in
    * the battery answers.
    */
-  robustness: "Robustness",
+  robustness: say`Robustness`,
 } as const;
 
 export type Demanded = keyof typeof demandNames;
@@ -43,56 +44,56 @@ const demands = (
  */
 export const demandTemplates: readonly DemandTemplate[] = [
   {
-    sport: "Handball",
-    roles: {
-      Goalkeeper: demands([0.5, 1.5, 1.5, 1, 1, 0.5, 1], [1, 1, 1]),
-      Wing: demands([2, 1.5, 1.5, 1, 1, 1.5, 1], [1, 1, 1]),
-      Back: demands([1, 1.5, 1.5, 2, 1.5, 1, 1.5], [1, 1, 1.5]),
-      Pivot: demands([0.5, 1, 1, 1.5, 2, 1, 1.5], [1, 1.5, 1.5]),
-    },
+    sport: say`Handball`,
+    roles: Object.fromEntries([
+      [say`Goalkeeper`, demands([0.5, 1.5, 1.5, 1, 1, 0.5, 1], [1, 1, 1])],
+      [say`Wing`, demands([2, 1.5, 1.5, 1, 1, 1.5, 1], [1, 1, 1])],
+      [say`Back`, demands([1, 1.5, 1.5, 2, 1.5, 1, 1.5], [1, 1, 1.5])],
+      [say`Pivot`, demands([0.5, 1, 1, 1.5, 2, 1, 1.5], [1, 1.5, 1.5])],
+    ]),
   },
   {
-    sport: "Football",
-    roles: {
-      Goalkeeper: demands([0.5, 1.5, 2, 1, 1.5, 0.5, 1], [1, 1, 1]),
-      Defender: demands([1.5, 1.5, 1.5, 0.5, 1.5, 1.5, 1], [1.5, 1, 0.5]),
-      Midfielder: demands([1, 1.5, 1, 0.5, 1, 2, 1.5], [1.5, 1, 0.5]),
-      Forward: demands([2, 1.5, 1.5, 0.5, 1, 1, 1], [1.5, 1, 0.5]),
-    },
+    sport: say`Football`,
+    roles: Object.fromEntries([
+      [say`Goalkeeper`, demands([0.5, 1.5, 2, 1, 1.5, 0.5, 1], [1, 1, 1])],
+      [say`Defender`, demands([1.5, 1.5, 1.5, 0.5, 1.5, 1.5, 1], [1.5, 1, 0.5])],
+      [say`Midfielder`, demands([1, 1.5, 1, 0.5, 1, 2, 1.5], [1.5, 1, 0.5])],
+      [say`Forward`, demands([2, 1.5, 1.5, 0.5, 1, 1, 1], [1.5, 1, 0.5])],
+    ]),
   },
   {
-    sport: "Rugby",
-    roles: {
-      "Front five": demands([0.5, 0.5, 1, 1.5, 2, 1, 2], [1, 1.5, 1.5]),
-      "Back row": demands([1, 1, 1.5, 1.5, 1.5, 1.5, 2], [1, 1.5, 1.5]),
-      "Half back": demands([1.5, 1.5, 1, 1, 1, 1.5, 1.5], [1, 1, 1]),
-      "Outside back": demands([2, 1.5, 1.5, 1, 1, 1, 1.5], [1.5, 1, 1]),
-    },
+    sport: say`Rugby`,
+    roles: Object.fromEntries([
+      [say`Front five`, demands([0.5, 0.5, 1, 1.5, 2, 1, 2], [1, 1.5, 1.5])],
+      [say`Back row`, demands([1, 1, 1.5, 1.5, 1.5, 1.5, 2], [1, 1.5, 1.5])],
+      [say`Half back`, demands([1.5, 1.5, 1, 1, 1, 1.5, 1.5], [1, 1, 1])],
+      [say`Outside back`, demands([2, 1.5, 1.5, 1, 1, 1, 1.5], [1.5, 1, 1])],
+    ]),
   },
   {
-    sport: "Netball",
-    roles: {
-      Shooter: demands([1, 1, 1.5, 1, 1, 0.5, 1], [1, 1, 1]),
-      "Centre court": demands([1.5, 1.5, 1.5, 1, 1, 2, 1.5], [1.5, 1, 0.5]),
-      Defender: demands([1, 1.5, 2, 1, 1, 1, 1.5], [1.5, 1, 0.5]),
-    },
+    sport: say`Netball`,
+    roles: Object.fromEntries([
+      [say`Shooter`, demands([1, 1, 1.5, 1, 1, 0.5, 1], [1, 1, 1])],
+      [say`Centre court`, demands([1.5, 1.5, 1.5, 1, 1, 2, 1.5], [1.5, 1, 0.5])],
+      [say`Defender`, demands([1, 1.5, 2, 1, 1, 1, 1.5], [1.5, 1, 0.5])],
+    ]),
   },
   {
-    sport: "Hockey",
-    roles: {
-      Goalkeeper: demands([0.5, 1.5, 1.5, 1, 1.5, 0.5, 1], [1, 1, 1]),
-      Defender: demands([1.5, 1.5, 1, 1, 1.5, 1.5, 1], [1, 1.5, 0.5]),
-      Midfielder: demands([1.5, 1.5, 1, 1, 1, 2, 1.5], [1, 1.5, 0.5]),
-      Forward: demands([2, 1.5, 1, 1, 1, 1.5, 1], [1.5, 1.5, 0.5]),
-    },
+    sport: say`Hockey`,
+    roles: Object.fromEntries([
+      [say`Goalkeeper`, demands([0.5, 1.5, 1.5, 1, 1.5, 0.5, 1], [1, 1, 1])],
+      [say`Defender`, demands([1.5, 1.5, 1, 1, 1.5, 1.5, 1], [1, 1.5, 0.5])],
+      [say`Midfielder`, demands([1.5, 1.5, 1, 1, 1, 2, 1.5], [1, 1.5, 0.5])],
+      [say`Forward`, demands([2, 1.5, 1, 1, 1, 1.5, 1], [1.5, 1.5, 0.5])],
+    ]),
   },
   {
-    sport: "Cricket",
-    roles: {
-      "Fast bowler": demands([1.5, 0.5, 1.5, 1.5, 1.5, 1, 2], [1.5, 2, 1.5]),
-      "Spin bowler": demands([1, 1, 1, 1, 1, 1, 1], [1, 1, 1.5]),
-      Batter: demands([1.5, 1.5, 1, 1.5, 1, 1, 1], [1, 1, 1]),
-      Keeper: demands([1, 1.5, 1.5, 0.5, 1, 1, 1.5], [2, 1.5, 0.5]),
-    },
+    sport: say`Cricket`,
+    roles: Object.fromEntries([
+      [say`Fast bowler`, demands([1.5, 0.5, 1.5, 1.5, 1.5, 1, 2], [1.5, 2, 1.5])],
+      [say`Spin bowler`, demands([1, 1, 1, 1, 1, 1, 1], [1, 1, 1.5])],
+      [say`Batter`, demands([1.5, 1.5, 1, 1.5, 1, 1, 1], [1, 1, 1])],
+      [say`Keeper`, demands([1, 1.5, 1.5, 0.5, 1, 1, 1.5], [2, 1.5, 0.5])],
+    ]),
   },
 ];

@@ -1,6 +1,6 @@
 import type { Background } from "../store/background";
 import type { QualityWeight } from "../store/qualityWeights";
-import { isSameName, nameKey } from "../store/sameName";
+import { isSameName, isSameWording, nameKey } from "../store/sameName";
 import {
   type CapacityRegion,
   capacityRegions,
@@ -24,16 +24,20 @@ export type DemandWeights = {
 
 /** How a sport's template reads for this squad and battery: a column for each of its roles and of the squad's others. */
 export function demandWeights({ roles }: DemandTemplate, background: Background): DemandWeights {
-  const known = Object.keys(roles);
-  const unknownRoles = rolesOf(background).filter((role) => !known.some((one) => isSameName(one, role)));
+  const squadRoles = rolesOf(background);
+  const isKnown = (role: string) => Object.keys(roles).some((one) => isSameWording(one, role));
+  const unknownRoles = squadRoles.filter((role) => !isKnown(role));
   const tested = distinct(background.battery.flatMap(({ quality }) => quality ?? []));
   const meant = new Set(tested.map(qualityMeant));
   const untested = (Object.keys(demandNames) as Demanded[])
     .filter((demanded) => !meant.has(demanded))
     .map((demanded) => demandNames[demanded]);
-  const weights = [...tested, ...untested].flatMap((quality) =>
-    [...known, ...unknownRoles].map((role) => ({ quality, role, weight: weightIn(roles[role], quality) })),
-  );
+  const weights = [...tested, ...untested].flatMap((quality) => [
+    ...Object.entries(roles).map(([role, asked]) => ({
+      ...{ quality, role: inTheirLanguage(role, squadRoles), weight: weightIn(asked, quality) },
+    })),
+    ...unknownRoles.map((role) => ({ quality, role, weight: 1 })),
+  ]);
   return {
     ...{ weights, unknownRoles, untested },
     unknownQualities: tested.filter((quality) => qualityMeant(quality) === null),
@@ -68,7 +72,7 @@ export function weightsToWrite(
 }
 
 const standingWeight = (weights: readonly QualityWeight[], { quality, role }: QualityWeight): number | null =>
-  weights.find((one) => isSameName(one.quality, quality) && isSameName(one.role, role))?.weight ?? null;
+  weights.find((one) => isSameWording(one.quality, quality) && isSameWording(one.role, role))?.weight ?? null;
 
 function isUntouched(background: Background): boolean {
   const { weights } = background;
@@ -79,9 +83,9 @@ function isUntouched(background: Background): boolean {
   });
 }
 
-function weightIn(role: RoleDemands | undefined, quality: string): number {
+function weightIn(role: RoleDemands, quality: string): number {
   const meant = qualityMeant(quality);
-  if (role === undefined || meant === null) return 1;
+  if (meant === null) return 1;
   if (meant !== "muscleCapacity") return role[meant];
   return Math.max(...regionsIn(quality).map((region) => role[meant][region]));
 }
@@ -118,6 +122,10 @@ function regionsIn(quality: string): readonly CapacityRegion[] {
   const named = capacityRegions.filter((region) => regionWords[region].test(nameKey(quality)));
   return named.length > 0 ? named : capacityRegions;
 }
+
+/** A role of the template as the squad has it, where the squad was made in another of our languages. */
+const inTheirLanguage = (role: string, squadRoles: readonly string[]): string =>
+  squadRoles.find((one) => isSameWording(one, role) && !isSameName(one, role)) ?? role;
 
 const rolesOf = ({ squad }: Background): string[] => distinct(squad.flatMap(({ role }) => role ?? []));
 

@@ -1,6 +1,6 @@
 import { normalQuantile } from "../engine/distributions/normal";
 import { type Background, weightFor } from "../store/background";
-import { nameKey } from "../store/sameName";
+import { wordingKey } from "../store/sameName";
 import type { QualityProfile, QualityStanding } from "./qualityProfile";
 
 /** What is asked for in a quality, and how an athlete stands in it. */
@@ -67,13 +67,13 @@ export type SquadDemand = {
 export function squadDemands(profiles: readonly QualityProfile[], background: Background): SquadDemand[] {
   const tested = profiles[0]?.qualities.map(({ quality }) => quality) ?? [];
   const asked = background.weights.map(({ quality }) => quality);
-  const all = [...new Map([...asked, ...tested].map((quality) => [nameKey(quality), quality])).values()];
+  const all = [...new Map([...asked, ...tested].map((quality) => [wordingKey(quality), quality])).values()];
   return all
     .map((quality): SquadDemand => {
       const standings = profiles.map((profile) => ({
         athlete: profile.athlete,
         weight: weightFor(background, quality, profile.role),
-        standing: profile.qualities.find((one) => nameKey(one.quality) === nameKey(quality)),
+        standing: profile.qualities.find((one) => wordingKey(one.quality) === wordingKey(quality)),
       }));
       const judged = (judgement: QualityStanding["judgement"]) =>
         standings.flatMap(({ athlete, standing }) => (standing?.judgement === judgement ? athlete : []));

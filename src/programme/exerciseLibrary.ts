@@ -1,5 +1,6 @@
 import { say } from "../language/say";
 import type { Exercise } from "../store/exercises";
+import { qualities } from "../store/readyBatteries";
 
 const basic = (
   exercise: string,
@@ -11,7 +12,7 @@ const basic = (
   quality,
   region,
   limbs: "both",
-  equipment: "none",
+  equipment: say`none`,
   level: "basic",
   loadFrom: null,
   percentOfMaximum: null,
@@ -30,18 +31,22 @@ const landings = say`Only on a floor that gives, with quiet landings. Stop at pa
  */
 export const exerciseLibrary: readonly Exercise[] = [
   // Strength
-  basic(say`Goblet squat`, "Strength", "Legs", { dose: "repetitions", equipment: say`Dumbbell` }),
-  basic(say`Split squat`, "Strength", "Legs", { dose: "repetitions", equipment: say`Dumbbells`, limbs: "one" }),
-  basic("Press-up", "Strength", say`Upper body`, { dose: "repetitions" }),
-  basic(say`Inverted row`, "Strength", say`Upper body`, { dose: "repetitions", equipment: say`Bar in a rack` }),
-  trained(say`Back squat`, "Strength", "Legs", {
+  basic(say`Goblet squat`, qualities.strength, say`Legs`, { dose: "repetitions", equipment: say`Dumbbell` }),
+  basic(say`Split squat`, qualities.strength, say`Legs`, {
+    dose: "repetitions",
+    equipment: say`Dumbbells`,
+    limbs: "one",
+  }),
+  basic(say`Press-up`, qualities.strength, say`Upper body`, { dose: "repetitions" }),
+  basic(say`Inverted row`, qualities.strength, say`Upper body`, { dose: "repetitions", equipment: say`Bar in a rack` }),
+  trained(say`Back squat`, qualities.strength, say`Legs`, {
     dose: "repetitions",
     equipment: say`Bar`,
     loadFrom: say`Back squat`,
     percentOfMaximum: 100,
     caution: spotted,
   }),
-  trained(say`Rear-foot-raised split squat`, "Strength", "Legs", {
+  trained(say`Rear-foot-raised split squat`, qualities.strength, say`Legs`, {
     dose: "repetitions",
     equipment: say`Bar`,
     limbs: "one",
@@ -49,7 +54,7 @@ export const exerciseLibrary: readonly Exercise[] = [
     percentOfMaximum: 45,
     caution: spotted,
   }),
-  trained(say`Bench press`, "Strength", say`Upper body`, {
+  trained(say`Bench press`, qualities.strength, say`Upper body`, {
     dose: "repetitions",
     equipment: say`Bar`,
     loadFrom: say`Bench press`,
@@ -58,35 +63,38 @@ export const exerciseLibrary: readonly Exercise[] = [
   }),
 
   // Lower-body power
-  basic(say`Box jump, step down`, say`Lower-body power`, "Legs", {
+  basic(say`Box jump, step down`, qualities.lowerBodyPower, say`Legs`, {
     dose: "contacts",
     equipment: say`Box`,
     caution: landings,
   }),
-  basic(say`Single-leg hop and hold`, say`Lower-body power`, "Legs", {
+  basic(say`Single-leg hop and hold`, qualities.lowerBodyPower, say`Legs`, {
     dose: "contacts",
     limbs: "one",
     caution: landings,
   }),
-  trained(say`Countermovement jump for height`, say`Lower-body power`, "Legs", { dose: "contacts", caution: landings }),
-  trained(say`Drop jump from a low box`, say`Lower-body power`, "Legs", {
+  trained(say`Countermovement jump for height`, qualities.lowerBodyPower, say`Legs`, {
+    dose: "contacts",
+    caution: landings,
+  }),
+  trained(say`Drop jump from a low box`, qualities.lowerBodyPower, say`Legs`, {
     dose: "contacts",
     equipment: say`Box`,
     caution: landings,
   }),
-  trained("Bounding", say`Lower-body power`, "Legs", { dose: "contacts", caution: landings }),
+  trained(say`Bounding`, qualities.lowerBodyPower, say`Legs`, { dose: "contacts", caution: landings }),
 
   // Upper-body power
-  basic(say`Overhead ball throw`, say`Upper-body power`, say`Upper body`, {
+  basic(say`Overhead ball throw`, qualities.upperBodyPower, say`Upper body`, {
     dose: "contacts",
     equipment: say`Medicine ball`,
   }),
-  basic(say`Rotational ball throw`, say`Upper-body power`, "Trunk", {
+  basic(say`Rotational ball throw`, qualities.upperBodyPower, say`Trunk`, {
     dose: "contacts",
     equipment: say`Medicine ball`,
     limbs: "one",
   }),
-  trained(say`Bench press, fast`, say`Upper-body power`, say`Upper body`, {
+  trained(say`Bench press, fast`, qualities.upperBodyPower, say`Upper body`, {
     dose: "repetitions",
     equipment: say`Bar`,
     loadFrom: say`Bench press`,
@@ -95,30 +103,33 @@ export const exerciseLibrary: readonly Exercise[] = [
   }),
 
   // Speed
-  basic(say`Acceleration from standing`, "Speed", say`Whole body`, { dose: "metres" }),
-  basic(say`Falling start`, "Speed", say`Whole body`, { dose: "metres" }),
-  trained(say`Flying sprint`, "Speed", say`Whole body`, {
+  basic(say`Acceleration from standing`, qualities.speed, say`Whole body`, { dose: "metres" }),
+  basic(say`Falling start`, qualities.speed, say`Whole body`, { dose: "metres" }),
+  trained(say`Flying sprint`, qualities.speed, say`Whole body`, {
     dose: "metres",
     caution: say`Only warm and fresh; full rest between runs. Stop at a pull in the thigh.`,
   }),
 
   // Change of direction
-  basic(say`Run, brake and hold`, say`Change of direction`, "Legs", { dose: "metres", caution: landings }),
-  basic(say`Side cut and go`, say`Change of direction`, "Legs", { dose: "metres", caution: landings }),
-  trained(say`Half turn and back`, say`Change of direction`, "Legs", { dose: "metres", caution: landings }),
+  basic(say`Run, brake and hold`, qualities.changeOfDirection, say`Legs`, { dose: "metres", caution: landings }),
+  basic(say`Side cut and go`, qualities.changeOfDirection, say`Legs`, { dose: "metres", caution: landings }),
+  trained(say`Half turn and back`, qualities.changeOfDirection, say`Legs`, { dose: "metres", caution: landings }),
 
   // Muscle capacity
-  basic(say`Single-leg calf raise`, say`Muscle capacity`, say`Lower leg`, { dose: "repetitions", limbs: "one" }),
-  basic(say`Single-leg hamstring bridge`, say`Muscle capacity`, "Hamstrings", { dose: "repetitions", limbs: "one" }),
-  basic(say`Side plank`, say`Muscle capacity`, "Trunk", { dose: "seconds", limbs: "one" }),
-  basic(say`Side-lying adductor raise`, say`Muscle capacity`, "Groin", { dose: "repetitions", limbs: "one" }),
-  basic(say`Outward rotation with a band`, say`Muscle capacity`, "Shoulder", {
+  basic(say`Single-leg calf raise`, qualities.muscleCapacity, say`Lower leg`, { dose: "repetitions", limbs: "one" }),
+  basic(say`Single-leg hamstring bridge`, qualities.muscleCapacity, say`Hamstrings`, {
+    dose: "repetitions",
+    limbs: "one",
+  }),
+  basic(say`Side plank`, qualities.muscleCapacity, say`Trunk`, { dose: "seconds", limbs: "one" }),
+  basic(say`Side-lying adductor raise`, qualities.muscleCapacity, say`Groin`, { dose: "repetitions", limbs: "one" }),
+  basic(say`Outward rotation with a band`, qualities.muscleCapacity, say`Shoulder`, {
     dose: "repetitions",
     equipment: say`Band`,
     limbs: "one",
   }),
 
   // Endurance
-  basic(say`Runs of four minutes, three minutes easy`, "Endurance", say`Whole body`, { dose: "minutes" }),
-  basic(say`Small-sided games`, "Endurance", say`Whole body`, { dose: "minutes", equipment: say`Ball` }),
+  basic(say`Runs of four minutes, three minutes easy`, qualities.endurance, say`Whole body`, { dose: "minutes" }),
+  basic(say`Small-sided games`, qualities.endurance, say`Whole body`, { dose: "minutes", equipment: say`Ball` }),
 ];

@@ -1,7 +1,7 @@
 import { groupBy } from "../analyses/groupBy";
 import type { Report, ReportChart, ReportColumn, ReportValue } from "../analyses/report";
 import { mean } from "../engine/moments";
-import { say } from "../language/say";
+import { atStart, inSentence, say } from "../language/say";
 import { type Exposure, exposures, type LoadWeek } from "./loadWeeks";
 
 /** What can be followed through a season: the load, or what was counted. */
@@ -35,7 +35,11 @@ function noteOn(weeks: readonly LoadWeek[], index: number, counted: readonly Exp
   if (sessions === 0) return say`Nothing written down.`;
   const notes: string[] = [];
   if (unrated > 0) {
-    notes.push(say`${unrated} session${unrated === 1 ? "" : "s"} without a rating: the load is too low by as much.`);
+    notes.push(
+      unrated === 1
+        ? say`1 session without a rating: the load is too low by as much.`
+        : say`${unrated} sessions without a rating: the load is too low by as much.`,
+    );
   }
   const times = timesUsual(weeks, index);
   if (times !== null && times >= risenTimes) {
@@ -44,7 +48,9 @@ function noteOn(weeks: readonly LoadWeek[], index: number, counted: readonly Exp
   for (const kind of counted) {
     const more = timesUsual(weeks, index, kind);
     if (more !== null && more >= risenTimes)
-      notes.push(say`${more.toFixed(1)} times as many ${kind} as in the weeks before.`);
+      notes.push(
+        say`${more.toFixed(1)} times as many ${inSentence(exposureColumns[kind].heading)} as in the weeks before.`,
+      );
   }
   return notes.join(" ");
 }
@@ -53,7 +59,12 @@ const loadColumns: readonly ReportColumn[] = [
   { key: "athlete", heading: say`Athlete`, meaning: say`Name as in the diary.` },
   { key: "week", heading: say`Week of`, meaning: say`Monday of the week, YYYY-MM-DD.` },
   { key: "attended", heading: say`Sessions`, meaning: say`Sessions the athlete was at.`, format: "0" },
-  { key: "load", heading: say`Load`, meaning: say`Rating times minutes, added up over the week.`, format: "0" },
+  {
+    key: "load",
+    heading: atStart(say`load`),
+    meaning: say`Rating times minutes, added up over the week.`,
+    format: "0",
+  },
   {
     key: "change",
     heading: say`Change (%)`,
@@ -123,7 +134,7 @@ export function loadReport(
   const risen = byAthlete.flatMap((own) => own.filter((_, index) => (timesUsual(own, index) ?? 0) >= risenTimes));
   return {
     analysis: "load",
-    sheet: say`Load`,
+    sheet: atStart(say`load`),
     title: athlete === null ? say`Load by week` : say`Load by week: ${athlete}`,
     summary: risenWords(risen),
     table: {
@@ -193,7 +204,7 @@ export function seasonLoadReport(
         { key: "athletes", heading: say`Athletes`, meaning: say`How many have a number in the week.`, format: "0" },
         {
           key: measure,
-          heading: say`Mean ${heading.toLowerCase()}`,
+          heading: say`Mean ${inSentence(heading)}`,
           meaning: say`${meaning} Mean of these athletes.`,
           format: "0",
         },

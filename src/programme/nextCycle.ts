@@ -1,7 +1,7 @@
 import { groupBy } from "../analyses/groupBy";
-import { say } from "../language/say";
+import { inSentence, say } from "../language/say";
 import type { Priority } from "../store/priorityTable";
-import { nameKey } from "../store/sameName";
+import { isSameWording, nameKey } from "../store/sameName";
 import { attendanceWords } from "./attendance";
 import type { Review, ReviewedChange } from "./review";
 
@@ -34,7 +34,7 @@ export function nextCycle(last: readonly Worked[], next: readonly Priority[], { 
     const worked = lastOf.get(key) ?? [];
     const told = changesOf.get(key) ?? [];
     const rankOf = (rows: readonly Worked[], quality: string) =>
-      rows.find((row) => nameKey(row.quality) === nameKey(quality))?.rank ?? null;
+      rows.find((row) => isSameWording(row.quality, quality))?.rank ?? null;
     const { athlete } = fresh[0]!;
     const coming = fresh.map(({ quality, rank, why }): NextPriority => {
       const rankBefore = rankOf(worked, quality);
@@ -59,12 +59,12 @@ export function nextCycle(last: readonly Worked[], next: readonly Priority[], { 
 }
 
 const ofQuality = (changes: readonly ReviewedChange[], quality: string): ReviewedChange[] =>
-  changes.filter((one) => nameKey(one.quality ?? "") === nameKey(quality));
+  changes.filter((one) => one.quality !== null && isSameWording(one.quality, quality));
 
 /** What became of the tests of a quality, and how much of the block the athlete was there for. */
 function changeWords(changes: readonly ReviewedChange[], quality: string): string {
   const own = ofQuality(changes, quality);
   if (own.length === 0) return say`Not tested again.`;
   const there = own[0]!.attendance ? say` There for ${attendanceWords(own[0]!.attendance)}.` : "";
-  return `${own.map(({ series, verdict }) => `${series}: ${verdict.charAt(0).toLowerCase()}${verdict.slice(1)}`).join("; ")}.${there}`;
+  return `${own.map(({ series, verdict }) => `${series}: ${inSentence(verdict)}`).join("; ")}.${there}`;
 }

@@ -2,6 +2,13 @@ import type { Report } from "../analyses/report";
 import { say } from "../language/say";
 import type { NextPriority } from "./nextCycle";
 
+const fateLabels: Readonly<Record<NextPriority["fate"], string>> = {
+  "carried over": say`carried over`,
+  new: say`new`,
+  done: say`done`,
+  "set aside": say`set aside`,
+};
+
 /** How many priorities of each fate there are, in a sentence. */
 export function fateWords(next: readonly NextPriority[]): string {
   const count = (fate: NextPriority["fate"]) => next.filter((one) => one.fate === fate).length;
@@ -40,7 +47,7 @@ export function nextCycleReport(
         { key: "row", heading: say`Row`, meaning: say`Athlete and quality: by it a row is found again.`, quiet: true },
       ],
       rows: next.map(({ athlete, quality, fate, rankBefore, rankNext, why }) => [
-        ...[athlete, quality, fate, rankBefore, rankNext, why, `${athlete}, ${quality}`],
+        ...[athlete, quality, fateLabels[fate], rankBefore, rankNext, why, `${athlete}, ${quality}`],
       ]),
       rowKey: "row",
     },

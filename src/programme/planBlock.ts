@@ -1,10 +1,11 @@
 import { say } from "../language/say";
 import { dayNumber, isoDay } from "../reading/days";
+import { wordOfSide } from "../reading/vocabulary";
 import type { Exercise } from "../store/exercises";
 import type { PlannedRow } from "../store/planTable";
 import { chooseExercises } from "./chooseExercises";
 import { type Phase, type Prescription, prescriptionOf } from "./phases";
-import { type BarAndPlates, reckonLoad } from "./reckonLoad";
+import { type BarAndPlates, maximumOf, reckonLoad } from "./reckonLoad";
 
 /** What the coach decides about a block. */
 export type BlockSettings = {
@@ -86,7 +87,7 @@ function rowOf(
     athlete: planned.athlete,
     exercise: exercise.exercise,
     sets: prescription.sets,
-    repetitions: amountOf(exercise, prescription) + (extra ? say`, one set more on the ${extra.side}` : ""),
+    repetitions: amountOf(exercise, prescription) + (extra ? say`, one set more on the ${wordOfSide(extra.side)}` : ""),
     intensity,
     load,
     total: totalOf(exercise, prescription, extra !== null),
@@ -104,7 +105,7 @@ function effort(
   if (reserve === null) return { load: null, intensity: effortWords[dose] };
   const inReserve = say`leave ${reserve} in reserve`;
   if (loadFrom === null || percentOfMaximum === null) return { load: null, intensity: inReserve };
-  const maximum = maxima.get(loadFrom);
+  const maximum = maximumOf(maxima, loadFrom);
   if (maximum === undefined) {
     missing.add(say`${athlete}: no estimated maximum of ${loadFrom}, so ${exercise} has no load in kg.`);
     return { load: null, intensity: inReserve };
@@ -126,7 +127,9 @@ const effortWords = {
   minutes: say`hard but even`,
 } as const;
 
-const doseWords = { repetitions: "", seconds: " s", contacts: " contacts", metres: " m", minutes: " min" } as const;
+const doseWords = {
+  ...{ repetitions: "", seconds: " s", contacts: say` contacts`, metres: " m", minutes: " min" },
+} as const;
 
 const amountOf = ({ dose, limbs }: Exercise, { amount }: Prescription): string =>
   `${amount}${doseWords[dose]}${limbs === "one" ? say` each side` : ""}`;

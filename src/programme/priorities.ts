@@ -1,9 +1,10 @@
 import { groupBy } from "../analyses/groupBy";
 import { qualityPriorities } from "../engine/grouping/qualityPriorities";
 import { valueOr } from "../engine/result";
-import { say } from "../language/say";
+import { inSentence, say } from "../language/say";
 import { type Background, weightFor } from "../store/background";
 import type { Priority } from "../store/priorityTable";
+import { isSameWording } from "../store/sameName";
 import type { QualityProfile, QualityStanding } from "./qualityProfile";
 import { type Ratio, ratioSentence } from "./ratios";
 import type { WeakerSide } from "./weakerSides";
@@ -47,8 +48,10 @@ export function priorities(
     const ranked = rankedQualities(profile, background, most);
     const own = sides.get(profile.athlete) ?? [];
     ranked.forEach(({ quality, reason }, index) => {
-      const side = own.find((one) => one.quality === quality.quality);
-      const told = (ratiosOf.get(profile.athlete) ?? []).filter((ratio) => ratio.quality === quality.quality);
+      const side = own.find((one) => one.quality !== null && isSameWording(one.quality, quality.quality));
+      const told = (ratiosOf.get(profile.athlete) ?? []).filter(
+        (ratio) => ratio.quality !== null && isSameWording(ratio.quality, quality.quality),
+      );
       const why = [reason, testsOf(quality), ratioWords(told), side?.why ?? ""]
         .filter((sentence) => sentence !== "")
         .join(" ");
@@ -56,7 +59,7 @@ export function priorities(
     });
     // A one-sided weakness counts also where the quality as a whole is no weakness.
     own
-      .filter(({ quality }) => quality !== null && !ranked.some((one) => one.quality.quality === quality))
+      .filter(({ quality }) => quality !== null && !ranked.some((one) => isSameWording(one.quality.quality, quality)))
       .slice(0, Math.max(most - ranked.length, 0))
       .forEach(({ quality, why }, index) => {
         found.push({ athlete: profile.athlete, rank: ranked.length + index + 1, quality: quality!, why });
@@ -104,7 +107,7 @@ function buildOn({ qualities, role, comparedWith }: QualityProfile, background: 
 }
 
 const weightWords = (weight: number, role: string | null): string =>
-  weight === 1 ? "" : say`, and it counts ${weight} ${role === null ? "here" : say`for a ${role.toLowerCase()}`}`;
+  weight === 1 ? "" : say`, and it counts ${weight} ${role === null ? say`here` : say`for a ${inSentence(role)}`}`;
 
 /** The scores behind a standing, at most three. */
 const testsOf = ({ tests }: QualityStanding): string =>

@@ -5,7 +5,7 @@ import { seriesName } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
 import { type Background, memberCalled } from "../store/background";
 import type { BatteryTest } from "../store/battery";
-import { nameKey } from "../store/sameName";
+import { nameKey, wordingKey } from "../store/sameName";
 import { type ComparedWith, comparedWith } from "./comparedWith";
 import { squadNames } from "./squadNames";
 import { type TestScore, testScores } from "./testScores";
@@ -38,7 +38,7 @@ export function qualityProfiles(results: readonly TestResult[], background: Back
   const rated = background.battery.filter(({ quality }) => quality !== null);
   const others = comparedWith(results, background);
   const scores = rated.map((test) => ({ test, scores: scoresIn(test, results, others, nameOf) }));
-  const byQuality = groupBy(scores, ({ test }) => test.quality!);
+  const byQuality = groupBy(scores, ({ test }) => wordingKey(test.quality!));
   const athletes = new Set([
     ...background.squad.map(({ athlete }) => athlete),
     ...results.map(({ athlete }) => nameOf(athlete)),
@@ -47,9 +47,9 @@ export function qualityProfiles(results: readonly TestResult[], background: Back
     athlete,
     role: memberCalled(background, athlete)?.role ?? null,
     comparedWith: others(athlete),
-    qualities: [...byQuality].map(([quality, tests]) =>
+    qualities: [...byQuality.values()].map((tests) =>
       standingIn(
-        quality,
+        tests[0]!.test.quality!,
         tests.flatMap(({ test, scores: all }) =>
           (all.get(athlete) ?? []).map((score) => ({
             ...score,

@@ -127,8 +127,8 @@ function dynamicStrength(
   nameOf: (athlete: string) => string,
 ): Ratio[] {
   const forces = results.filter(({ unit, side }) => unit === "N" && side === null);
-  const pulls = forces.filter(({ test }) => /isometric|pull/.test(nameKey(test)));
-  const jumped = forces.filter(({ test }) => /jump/.test(nameKey(test)));
+  const pulls = forces.filter(({ test }) => /isomet|pull|zug/.test(nameKey(test)));
+  const jumped = forces.filter(({ test }) => /jump|sprung/.test(nameKey(test)));
   const best = (own: readonly TestResult[]) =>
     new Map(
       [...groupBy(ofLatestDays(own), ({ athlete }) => nameOf(athlete))].map(([athlete, trials]) => [

@@ -1,8 +1,13 @@
 import { percentOfMaximum } from "../engine/strength/percentOfMaximum";
 import { type Plates, roundToPlates } from "../engine/strength/roundToPlates";
+import { isSameWording } from "../store/sameName";
 
 /** The bar and the plates at hand, kg. */
 export type BarAndPlates = { readonly bar: number; readonly plates: readonly Plates[] };
+
+/** The estimated maximum, kg, of a test; undefined where it is not known. */
+export const maximumOf = (maxima: ReadonlyMap<string, number>, test: string): number | undefined =>
+  [...maxima].find(([one]) => isSameWording(one, test))?.[1];
 
 export type ReckonedLoad = {
   /** Bar and plates together, kg; null where the bar alone is too heavy. */

@@ -98,7 +98,7 @@ export function reviewGroupReport(review: Review, origin: Origin): Report {
     sheet: say`Review by test`,
     title: say`Review of the block: the squad, test by test`,
     summary: [
-      `The squad got better in ${better.length} of ${groups.length} tests, by intervals that leave no room for no change.`,
+      say`The squad got better in ${better.length} of ${groups.length} tests, by intervals that leave no room for no change.`,
       ...(worse.length === 0 ? [] : [say`It got worse in: ${worse.join("; ")}.`]),
     ],
     table: {

@@ -1,4 +1,4 @@
-import { nameKey } from "../store/sameName";
+import { wordingKey } from "../store/sameName";
 import type { Exposure } from "./loadWeeks";
 
 /** What is worth counting for a role, the most telling first, by the roles of our templates. Common practice, no source. */
@@ -22,4 +22,4 @@ const byRole: Readonly<Record<string, readonly Exposure[]>> = {
 };
 
 /** Nothing for a role we do not know: the coach knows what it does much of. */
-export const exposuresOf = (role: string | null): readonly Exposure[] => byRole[nameKey(role ?? "")] ?? [];
+export const exposuresOf = (role: string | null): readonly Exposure[] => byRole[wordingKey(role ?? "")] ?? [];

@@ -2,7 +2,7 @@ import type { ReportColumn } from "../analyses/report";
 import { say } from "../language/say";
 import type { Exercise } from "../store/exercises";
 import type { PlanRow } from "../store/planTable";
-import { isSameName } from "../store/sameName";
+import { isSameWording } from "../store/sameName";
 import { heading, type Page, type PagePart, quiet } from "./page";
 
 const columns: readonly ReportColumn[] = [
@@ -80,7 +80,7 @@ const subtitleOf = ({ week, session, begins }: PlanRow): string =>
 
 /** What to mind in every session, and in those exercises of this one that say so: each caution once. */
 function cautionsOn(rows: readonly PlanRow[], exercises: readonly Exercise[]): PagePart[] {
-  const planned = exercises.filter(({ exercise }) => rows.some((row) => isSameName(row.exercise, exercise)));
+  const planned = exercises.filter(({ exercise }) => rows.some((row) => isSameWording(row.exercise, exercise)));
   const cautions = [...new Set(planned.flatMap(({ caution }) => caution ?? []))];
   return [
     quiet(everySession),

@@ -6,6 +6,7 @@ import { valueOr } from "../engine/result";
 import { say } from "../language/say";
 import { seriesName } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
+import { wordOfSide } from "../reading/vocabulary";
 import { type Background, testCalled } from "../store/background";
 
 /** A side that is weaker than the other by more than the test's noise. */
@@ -38,7 +39,7 @@ export function weakerSides(results: readonly TestResult[], background: Backgrou
         if (earlier.some((other) => other.athlete === row.athlete && other.stronger !== row.stronger)) return [];
         const side = row.stronger === words.left ? "right" : "left";
         const difference = Math.abs(row.beyond!);
-        const why = say`${series}: the ${side} is ${difference.toFixed(0)} % weaker, beyond the test's noise.`;
+        const why = say`${series}: the ${wordOfSide(side)} is ${difference.toFixed(0)} % weaker, beyond the test's noise.`;
         return [{ athlete: row.athlete, side, quality, difference, why }];
       });
     })

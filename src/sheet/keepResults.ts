@@ -34,7 +34,7 @@ export const keepResults = (fresh: readonly KeptResult[], work: LongWork = {}): 
       const table = workbook.find(resultsTable);
       if (table) return addToTable(context, table, fresh, work);
       const { added, same, clashes } = mergeKept([], fresh);
-      const { sheet, steps } = await makeStoreTable(context, workbook, resultsTable, added);
+      const { sheet, steps } = await makeStoreTable(context, workbook, resultsTable, added, { isShown: true });
       const deed: Deed = { what: keptWords(added.length, 0, sheet), steps };
       return { added: added.length, changed: 0, same: same.length, clashes, inTheWay: null, cancelled: false, deed };
     }),
@@ -110,10 +110,7 @@ function blankRows({ cells, before, area, hasTotals }: StandingTable): number[] 
 }
 
 function keptWords(added: number, changed: number, sheet: string): string {
-  const count = (number: number) => say`${number} result${number === 1 ? "" : "s"}`;
-  const parts = [
-    ...(added > 0 ? [say`kept ${count(added)}`] : []),
-    ...(changed > 0 ? [say`renewed ${count(changed)}`] : []),
-  ].join(" and ");
-  return say`${parts.charAt(0).toUpperCase()}${parts.slice(1)} on ${sheet}.`;
+  const [kept, renewed] = [added, changed].map((number) => (number === 1 ? say`1 result` : say`${number} results`));
+  if (changed === 0) return say`Kept ${kept} on ${sheet}.`;
+  return added === 0 ? say`Renewed ${renewed} on ${sheet}.` : say`Kept ${kept} and renewed ${renewed} on ${sheet}.`;
 }

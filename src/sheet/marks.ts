@@ -129,7 +129,7 @@ export const clearMarks = (): Promise<Cleared> =>
 const fullAddress = ({ sheet, place }: WantedCell): string => `${quotedSheet(sheet.name)}!${place.address}`;
 
 /** Begins every note of ours, so that a coach knows whose it is. */
-const prefix = "Check: ";
+const prefix = say`Check: `;
 
 /** Letters of a reason: a note is read beside its cell. */
 const reasonLength = 1000;
@@ -162,7 +162,7 @@ async function readKnown(context: Excel.RequestContext): Promise<Known> {
   await context.sync();
   const stored = setting.isNullObject ? noMarks : parseMarks(setting.value);
   if (stored === null) {
-    throw new HostRefusal("UnknownState", "The marks in this workbook were made by a newer version of the add-in.");
+    throw new HostRefusal("UnknownState", say`The marks in this workbook were made by a newer version of the add-in.`);
   }
   return {
     sheets: worksheets.items,

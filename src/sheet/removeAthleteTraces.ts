@@ -200,7 +200,7 @@ function known<Stored>(stored: unknown, nothing: Stored, parse: (stored: unknown
   if (parsed !== null) return parsed;
   throw new HostRefusal(
     "UnknownState",
-    "What is remembered in this workbook was written by a newer version of the add-in.",
+    say`What is remembered in this workbook was written by a newer version of the add-in.`,
   );
 }
 

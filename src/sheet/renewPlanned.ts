@@ -111,6 +111,6 @@ function editableRows<Row>(
 }
 
 function writtenWords(written: number, coachs: number, sheet: string): string {
-  const count = (number: number) => say`${number} row${number === 1 ? "" : "s"}`;
+  const count = (number: number) => (number === 1 ? say`1 row` : say`${number} rows`);
   return say`Wrote ${count(written)} on ${sheet}${coachs > 0 ? say`, and left ${coachs} of yours as they were` : ""}.`;
 }

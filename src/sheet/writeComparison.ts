@@ -14,7 +14,7 @@ export const writeComparison = (comparison: Comparison): Promise<{ readonly deed
       if (!mayReplaceComparison(value)) {
         throw new HostRefusal(
           "UnknownState",
-          "The comparison in this workbook was chosen in a newer version of the add-in.",
+          say`The comparison in this workbook was chosen in a newer version of the add-in.`,
         );
       }
       settings.add(comparisonSetting, writtenComparison(comparison));

@@ -151,7 +151,7 @@ const sheetNameFrom = (wished: string): string =>
     .replace(/[\\/?*[\]:]/g, "-")
     .slice(0, longestName)
     .replace(/^'+|'+$/g, "")
-    .trim() || "Page";
+    .trim() || say`Page`;
 
 /** The name, or the first with a number that nobody has; a long one gives way to the number. */
 const freeSheetName = (wished: string, taken: readonly string[]): string =>
@@ -160,7 +160,7 @@ const freeSheetName = (wished: string, taken: readonly string[]): string =>
     : wished;
 
 function writtenWords(count: number, replaced: number): string {
-  const pages = say`${count} page${count === 1 ? "" : "s"}`;
+  const pages = count === 1 ? say`1 page` : say`${count} pages`;
   const again = replaced === 1 ? say`an earlier one, which is` : say`${replaced} earlier ones, which are`;
   return replaced === 0 ? say`Wrote ${pages}.` : say`Wrote ${pages}, in place of ${again} not brought back.`;
 }

@@ -1,7 +1,7 @@
 import { say } from "../language/say";
 import { areaAddress } from "../reading/address";
 import { type QualityWeight, weightsMatrix, weightsTable } from "../store/qualityWeights";
-import { isSameName, nameKey } from "../store/sameName";
+import { isSameWording, wordingKey } from "../store/sameName";
 import { columnOffsets, type StoreRemark } from "../store/storeTable";
 import { type BeforeImage, restoreCells } from "./beforeImage";
 import { cellRuns } from "./cellRuns";
@@ -132,8 +132,8 @@ type Growth = {
 
 function growth({ cells, area }: StandingTable, nameColumn: number, weights: readonly QualityWeight[]): Growth {
   const { roles, rows } = weightsMatrix(weights);
-  const standing = new Set(cells.body.map((line) => nameKey(String(line[nameColumn] ?? ""))));
-  const missing = rows.map(({ quality }) => quality).filter((quality) => !standing.has(nameKey(quality)));
+  const standing = new Set(cells.body.map((line) => wordingKey(String(line[nameColumn] ?? ""))));
+  const missing = rows.map(({ quality }) => quality).filter((quality) => !standing.has(wordingKey(quality)));
   const blank = cells.body.flatMap((line, offset) =>
     line.every((cell) => cell === null) ? cells.firstRow + offset : [],
   );
@@ -143,7 +143,7 @@ function growth({ cells, area }: StandingTable, nameColumn: number, weights: rea
       row: blank[index] ?? area.row + area.rowCount + index - blank.length,
     })),
     below: Math.max(missing.length - blank.length, 0),
-    roles: roles.filter((role) => !cells.headings.some((heading) => isSameName(heading, role))),
+    roles: roles.filter((role) => !cells.headings.some((heading) => isSameWording(heading, role))),
   };
 }
 
@@ -186,20 +186,20 @@ function changedCells(
 ): ChangedCell[] {
   const rowOf = new Map<string, number>();
   cells.body.forEach((line, offset) => {
-    const key = nameKey(String(line[nameColumn] ?? ""));
+    const key = wordingKey(String(line[nameColumn] ?? ""));
     if (key !== "" && !rowOf.has(key)) rowOf.set(key, cells.firstRow + offset);
   });
   const names = qualities.map(({ quality, row }): ChangedCell => {
-    rowOf.set(nameKey(quality), row);
+    rowOf.set(wordingKey(quality), row);
     return { row, column: area.column + nameColumn, content: quality };
   });
   const headings = roles.map((role, index) => ({
     ...{ row: area.row, column: area.column + area.columnCount + index, content: role },
   }));
-  const columns = [...cells.headings, ...roles].map(nameKey);
+  const columns = [...cells.headings, ...roles].map(wordingKey);
   const numbers = weights.map(({ quality, role, weight }) => ({
-    row: rowOf.get(nameKey(quality))!,
-    column: area.column + columns.indexOf(nameKey(role)),
+    row: rowOf.get(wordingKey(quality))!,
+    column: area.column + columns.indexOf(wordingKey(role)),
     content: weight,
   }));
   const isFormula = ({ row, column }: ChangedCell): boolean =>

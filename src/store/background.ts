@@ -2,7 +2,7 @@ import type { MeasureKey } from "../reading/measures";
 import type { BatteryTest } from "./battery";
 import type { Comparison } from "./comparison";
 import type { QualityWeight } from "./qualityWeights";
-import { isSameName } from "./sameName";
+import { isSameName, isSameWording } from "./sameName";
 import type { SquadMember } from "./squad";
 
 /** What the workbook says about athletes and tests, beside the results themselves. Empty where nothing was set up. */
@@ -24,4 +24,4 @@ export const testCalled = ({ battery }: Background, test: string, measure: Measu
 
 /** The weight of a quality for a role: as the coach set it, else 1. */
 export const weightFor = ({ weights }: Background, quality: string, role: string | null): number =>
-  weights.find((one) => isSameName(one.quality, quality) && isSameName(one.role, role ?? ""))?.weight ?? 1;
+  weights.find((one) => isSameWording(one.quality, quality) && isSameWording(one.role, role ?? ""))?.weight ?? 1;

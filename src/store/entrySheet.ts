@@ -1,7 +1,8 @@
-import { inSentence, say } from "../language/say";
+import { dayInWords, inSentence, say } from "../language/say";
 import { columnLetters } from "../reading/address";
 import type { Column, ColumnMap } from "../reading/columns";
 import { measureOf, seriesName } from "../reading/measures";
+import { wordOfSide } from "../reading/vocabulary";
 import { type BatteryTest, isEntered } from "./battery";
 import { nameKey } from "./sameName";
 import type { SquadMember } from "./squad";
@@ -32,14 +33,6 @@ export type EntryPlan = {
   readonly map: ColumnMap;
 };
 
-const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
-
-/** "11 Aug 2026" of an ISO day. */
-const dayInWords = (date: string): string => {
-  const [year, month, day] = date.split("-");
-  return `${Number(day)} ${months[Number(month) - 1]} ${year}`;
-};
-
 /**
  * Plans the sheet of a test day: a row per athlete; for each test in the battery's order its sides, for each side its
  * trials, for each trial its measures, so that what belongs to one trial stands side by side. Measures that are
@@ -66,7 +59,7 @@ export function planEntrySheet({
   }));
   const inWords = dayInWords(date);
   return {
-    sheet: sheetName ?? say`Test day ${inWords.replace(/ \d+$/, "")}`,
+    sheet: sheetName ?? say`Test day ${inWords.replace(/ ?\d+$/, "")}`,
     paper,
     title: say`Test day ${inWords}`,
     use: say`One row per athlete. Leave a trial empty or write why it is missing (DNS, injured, foul). Columns of your own may stand between.`,
@@ -151,7 +144,9 @@ function resultColumn(row: BatteryTest, side: "left" | "right" | null, attempt: 
   const { test, measure, unit } = row;
   const measureWords = measure === null ? null : inSentence(measureOf(measure).label);
   const trial = row.trials > 1 ? attempt : null;
-  const words = [test, measureWords, side, trial].filter((word) => word !== null).join(" ");
+  const words = [test, measureWords, side === null ? null : wordOfSide(side), trial]
+    .filter((word) => word !== null)
+    .join(" ");
   return {
     heading: unit === null ? words : `${words} (${unit})`,
     ...{ use: side ?? "result", test, measure, unit, attempt },

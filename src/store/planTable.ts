@@ -2,7 +2,7 @@ import { say } from "../language/say";
 import { dayNumber } from "../reading/days";
 import { count, date, name, number, text } from "./columnKinds";
 import { fingerprint } from "./fingerprint";
-import { nameKey } from "./sameName";
+import { nameKey, wordingKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
 /** One exercise of one athlete in one session of a block. */
@@ -31,7 +31,7 @@ export type PlannedRow = Omit<PlanRow, "asPlanned">;
 
 /** What makes two rows the same exercise of the same athlete in the same session. */
 export const planKey = ({ week, session, athlete, exercise }: PlannedRow): string =>
-  [week, session, nameKey(athlete), nameKey(exercise)].join("|");
+  [week, session, nameKey(athlete), wordingKey(exercise)].join("|");
 
 /** The row with its fingerprint. */
 export const asPlanned = (row: PlannedRow): PlanRow => ({ ...row, asPlanned: planMark(row) });

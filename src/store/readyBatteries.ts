@@ -4,13 +4,13 @@ import type { BatteryTest } from "./battery";
 
 /** The qualities that the ready-made batteries speak of; a coach may use words of their own. */
 export const qualities = {
-  speed: "Speed",
+  speed: say`Speed`,
   changeOfDirection: say`Change of direction`,
   lowerBodyPower: say`Lower-body power`,
   upperBodyPower: say`Upper-body power`,
-  strength: "Strength",
+  strength: say`Strength`,
   muscleCapacity: say`Muscle capacity`,
-  endurance: "Endurance",
+  endurance: say`Endurance`,
 } as const;
 
 /** Tests that are often done together, ready to be set up and then changed by the coach. */
@@ -54,7 +54,7 @@ const plausible = (key: keyof typeof plausibleRanges, factor = 1): Range => {
 
 const sprint = (measure: "time5" | "time10" | "time20" | "time30", range: Range, more: Partial<BatteryTest> = {}) =>
   ready({
-    ...{ test: "Sprint", measure, unit: "s", direction: "lower", trials: 3, range },
+    ...{ test: say`Sprint`, measure, unit: "s", direction: "lower", trials: 3, range },
     protocol: say`Standing start 0.5 m behind the first gate, start when ready, run through the last gate.\nThree runs with 3 min rest; same floor and shoes each time.`,
     caution: maximal,
     ...more,
@@ -66,7 +66,7 @@ const sprintTests: readonly BatteryTest[] = [
   sprint("time20", plausible("sprint20")),
   sprint("time30", plausible("sprint30"), { quality: qualities.speed }),
   ready({
-    ...{ test: "Sprint", measure: "maximalSpeed", unit: "m/s", direction: "higher", range: [4, 12] },
+    ...{ test: say`Sprint`, measure: "maximalSpeed", unit: "m/s", direction: "higher", range: [4, 12] },
     protocol: say`Computed from the splits of one run.\nNothing to enter.`,
   }),
 ];

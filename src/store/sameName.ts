@@ -1,4 +1,4 @@
-import { wordings } from "../language/tableWords";
+import { germanTableWords, wordings } from "../language/tableWords";
 
 /** Names come again in every row: what was worked out for one is kept, as long as there are not too many. */
 const known = new Map<string, string>();
@@ -18,3 +18,19 @@ export const isSameName = (one: string, other: string): boolean => nameKey(one) 
 
 /** Whether words are ours, in whichever of our languages they were written. */
 export const isWording = (words: string, ours: string): boolean => wordings(ours).some((one) => isSameName(words, one));
+
+const englishKeys = new Set(Object.keys(germanTableWords).map(nameKey));
+const fromGerman = new Map(
+  Object.entries(germanTableWords).map(([english, german]) => [nameKey(german), nameKey(english)]),
+);
+
+/**
+ * As `nameKey`, and the same in all our languages for words we offer: qualities, roles, tests and exercises. One table of
+ * a workbook may have been made in one language and another in another.
+ */
+export function wordingKey(words: string): string {
+  const key = nameKey(words);
+  return englishKeys.has(key) ? key : (fromGerman.get(key) ?? key);
+}
+
+export const isSameWording = (one: string, other: string): boolean => wordingKey(one) === wordingKey(other);

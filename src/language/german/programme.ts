@@ -1,5 +1,5 @@
 import type { Catalogue } from "../say";
-import { counted, firstCapital, side } from "./grammar";
+import { counted, side } from "./grammar";
 
 /** Whom somebody is compared with, from the dative to the genitive: "dem Kader" as "des Kaders". */
 const ofThem = (whom: string): string =>
@@ -88,6 +88,7 @@ export const programme: Catalogue = {
   "{0} of {1} sessions": "{0} von {1} Einheiten",
   "{0} sessions, of which the group held {1}": "{0} Einheiten, davon {1} mit der Gruppe",
   // blockForm
+  Deload: "Entlastung",
   Weeks: "Wochen",
   "Length of the block, the deload week included.": "Länge des Blocks, Entlastungswoche eingeschlossen.",
   "Sessions a week": "Einheiten je Woche",
@@ -115,43 +116,34 @@ export const programme: Catalogue = {
   "the role {0}": "der Rolle {0}",
   "the under-18s": "den unter 18-Jährigen",
   "those over 18": "den Volljährigen",
+  // demandTemplates
+  Cricket: "Cricket",
+  Football: "Fußball",
+  Handball: "Handball",
+  Hockey: "Hockey",
+  Netball: "Netball",
+  Rugby: "Rugby",
   // exerciseLibrary
+  Groin: "Leiste",
+  Hamstrings: "Oberschenkel hinten",
+  Legs: "Beine",
+  Shoulder: "Schulter",
+  Trunk: "Rumpf",
   "Only with a rack or spotters, and with a technique that holds. Stop at pain.":
     "Nur mit Ablage oder Hilfestellung und mit sicherer Technik. Bei Schmerz aufhören.",
   "Only on a floor that gives, with quiet landings. Stop at pain in knee, shin or Achilles tendon.":
     "Nur auf federndem Boden, mit leisen Landungen. Bei Schmerz in Knie, Schienbein oder Achillessehne aufhören.",
-  "Goblet squat": "Goblet Squat",
   Dumbbell: "Kurzhantel",
-  "Split squat": "Split Squat",
   Dumbbells: "Kurzhanteln",
   "Upper body": "Oberkörper",
-  "Inverted row": "Rudern im Hang",
   "Bar in a rack": "Stange in der Ablage",
-  "Rear-foot-raised split squat": "Split Squat, hinterer Fuß erhöht",
-  "Box jump, step down": "Kastensprung, absteigen",
   Box: "Kasten",
-  "Single-leg hop and hold": "Einbeinsprung mit Halten",
-  "Countermovement jump for height": "Countermovement Jump auf Höhe",
-  "Drop jump from a low box": "Drop Jump vom niedrigen Kasten",
-  "Overhead ball throw": "Ballwurf über Kopf",
   "Medicine ball": "Medizinball",
-  "Rotational ball throw": "Ballwurf aus der Drehung",
-  "Bench press, fast": "Bankdrücken, schnell",
-  "Acceleration from standing": "Antritt aus dem Stand",
   "Whole body": "Ganzer Körper",
-  "Falling start": "Fallstart",
-  "Flying sprint": "Fliegender Sprint",
   "Only warm and fresh; full rest between runs. Stop at a pull in the thigh.":
     "Nur warm und frisch; volle Pause zwischen den Läufen. Bei einem Ziehen im Oberschenkel aufhören.",
-  "Run, brake and hold": "Laufen, bremsen und halten",
-  "Side cut and go": "Seitschritt und los",
-  "Half turn and back": "Halbe Drehung und zurück",
   "Lower leg": "Unterschenkel",
-  "Side-lying adductor raise": "Adduktoren heben in Seitlage",
-  "Outward rotation with a band": "Außenrotation mit Band",
   Band: "Band",
-  "Runs of four minutes, three minutes easy": "Läufe von vier Minuten, drei Minuten locker",
-  "Small-sided games": "Kleinfeldspiele",
   Ball: "Ball",
   // loadReport
   "{0} times as many {1} as in the weeks before.": "{1}: das {0}-Fache der Wochen davor.",
@@ -165,8 +157,10 @@ export const programme: Catalogue = {
   "{0} by week": "{0} nach Wochen",
   "{0} a week": "{0} je Woche",
   "Nothing written down.": "Nichts aufgeschrieben.",
-  "{0} session{1} without a rating: the load is too low by as much.": (count, _ending) =>
-    `${counted(count, "Einheit", "Einheiten")} ohne Bewertung: Um so viel ist die Belastung zu niedrig.`,
+  "1 session without a rating: the load is too low by as much.":
+    "1 Einheit ohne Bewertung: Um so viel ist die Belastung zu niedrig.",
+  "{0} sessions without a rating: the load is too low by as much.":
+    "{0} Einheiten ohne Bewertung: Um so viel ist die Belastung zu niedrig.",
   "{0} times the mean of the weeks before: ask how she or he is.":
     "Das {0}-Fache des Mittels der Wochen davor: Frag nach, wie es geht.",
   "Too few weeks before to compare with.": "Zu wenige Wochen davor zum Vergleichen.",
@@ -175,6 +169,7 @@ export const programme: Catalogue = {
   "Monday of the week, YYYY-MM-DD.": "Montag der Woche, JJJJ-MM-TT.",
   Sessions: "Einheiten",
   "Sessions the athlete was at.": "Besuchte Einheiten.",
+  load: "Belastung",
   "Rating times minutes, added up over the week.": "Bewertung mal Minuten, über die Woche zusammengezählt.",
   "From the week before, in percent of it.": "Gegenüber der Woche davor, in Prozent davon.",
   Monotony: "Monotonie",
@@ -245,6 +240,7 @@ export const programme: Catalogue = {
   "Every second week one repetition less is left in reserve, so the load rises; where no load is reckoned, one set is added (two at most). A deload week has half the sets at the effort of week 1. Common practice, no source.":
     "Jede zweite Woche bleibt eine Wiederholung weniger in Reserve, damit die Last steigt; wo keine Last berechnet wird, kommt ein Satz dazu (höchstens zwei). Eine Entlastungswoche hat halb so viele Sätze bei der Anstrengung von Woche 1. Gängige Praxis, ohne Quelle.",
   // planBlock
+  " contacts": " Kontakte",
   "{0}: no priorities, so nothing is planned. Test first.":
     "{0}: keine Prioritäten, also ist nichts geplant. Zuerst testen.",
   "{0}: the exercises hold nothing for {1}.": "{0}: Für {1} gibt es keine Übung.",
@@ -260,13 +256,14 @@ export const programme: Catalogue = {
   "hard but even": "hart, aber gleichmäßig",
   " each side": " je Seite",
   // priorities
+  here: "hier",
   "{0} SD below {1}{2}.{3}": "{0} SD unter {1}{2}.{3}",
   "Below {0} in nothing: build on it{1}.": "In nichts unter {0}: darauf aufbauen{1}.",
   "{0}: no test of the battery with enough others to compare with.":
     "{0}: kein Test der Testbatterie mit genug anderen zum Vergleichen.",
   " The noise of the test could explain that.": " Das Rauschen des Tests könnte das erklären.",
-  ", and it counts {0} {1}": (weight, where) => `, mit Gewicht ${weight} ${where.replace("here", "hier")}`,
-  "for a {0}": (role) => `für die Rolle ${firstCapital(role)}`,
+  ", and it counts {0} {1}": ", mit Gewicht {0} {1}",
+  "for a {0}": "für die Rolle {0}",
   "{0} {1}{2} ({3} SD)": "{0} {1}{2} ({3} SD)",
   // ratios
   "Height of the drop jump over its time on the ground. Depends on the height of the box: compare like with like.":
@@ -295,6 +292,8 @@ export const programme: Catalogue = {
   "{0}: no tests from before the block, so there is nothing to compare with.":
     "{0}: keine Tests von vor dem Block, also gibt es nichts zum Vergleichen.",
   // reviewReport
+  "The squad got better in {0} of {1} tests, by intervals that leave no room for no change.":
+    "Der Kader wurde in {0} von {1} Tests besser, nach Intervallen, die keine Veränderung ausschließen.",
   "Of {0} changes, {1} are improvements beyond the noise and {2} declines. The rest cannot be told from noise.":
     "Von {0} Veränderungen sind {1} Verbesserungen über dem Rauschen und {2} Verschlechterungen. Der Rest ist vom Rauschen nicht zu unterscheiden.",
   "Review of the block: every change": "Rückblick auf den Block: jede Veränderung",
@@ -302,8 +301,6 @@ export const programme: Catalogue = {
     "Jede Veränderung wie in der Auswertung der Veränderung seit dem letzten Mal.",
   "Review by test": "Rückblick nach Tests",
   "Review of the block: the squad, test by test": "Rückblick auf den Block: der Kader, Test für Test",
-  "In no test did the squad get better for sure.": "In keinem Test wurde der Kader sicher besser.",
-  "The squad got better in: {0}.": "Der Kader wurde besser in: {0}.",
   "It got worse in: {0}.": "Schlechter wurde er in: {0}.",
   "Tested before the block and since.": "Vor dem Block und seither getestet.",
   "After minus before, in the unit.": "Nachher minus vorher, in der Einheit.",
@@ -385,6 +382,8 @@ export const programme: Catalogue = {
     "Zuerst aufwärmen. Bei Schmerz oder wenn die Technik nachlässt aufhören und dem Trainerteam sagen.",
   "Rating of the session (0 to 10): ____   Minutes: ____": "Bewertung der Einheit (0 bis 10): ____   Minuten: ____",
   // squadPage
+  Above: "Darüber",
+  Below: "Darunter",
   "{0} overview": "{0} im Überblick",
   "{0} · Tests up to {1}": (athletes, date) => `${counted(athletes, "Athlet:in", "Athlet:innen")} · Tests bis ${date}`,
   "What the game asks for, and who stands out": "Was das Spiel verlangt, und wer heraussticht",

@@ -12,7 +12,6 @@ export const sheet: Catalogue = {
   // fillPage
   "Picture {0}": "Bild {0}",
   // functionCalls
-  "TAPELINE.{0}": "TAPELINE.{0}",
   // insertExample
   "Wrote an example into {0}": "Beispiel in {0} geschrieben",
   // keepDiary
@@ -21,15 +20,19 @@ export const sheet: Catalogue = {
   "Added {0} entries to {1}.": "{0} Einträge auf „{1}“ hinzugefügt.",
   // keepResults
   "Kept nothing new.": "Nichts Neues übernommen.",
-  "{0} result{1}": (count, _ending) => counted(count, "Ergebnis", "Ergebnisse"),
-  "kept {0}": "{0} übernommen",
-  "renewed {0}": "{0} erneuert",
-  "{0}{1} on {2}.": (first, rest, sheet) => `${`${first}${rest}`.replace(" and ", " und ")} auf „${sheet}“.`,
+  "1 result": "1 Ergebnis",
+  "{0} results": "{0} Ergebnisse",
+  "Kept {0} on {1}.": "{0} auf „{1}“ übernommen.",
+  "Renewed {0} on {1}.": "{0} auf „{1}“ erneuert.",
+  "Kept {0} and renewed {1} on {2}.": "{0} auf „{2}“ übernommen und {1} erneuert.",
   // makeEntrySheet
   "Made {0}.": "{0} angelegt.",
   Mind: "Beachten",
   "Is this right?": "Stimmt das?",
   // marks
+  "Check: ": "Prüfen: ",
+  "The marks in this workbook were made by a newer version of the add-in.":
+    "Die Markierungen in dieser Mappe stammen von einer neueren Fassung des Add-Ins.",
   "Marked {0}": "{0} markiert",
   "1 cell": "1 Zelle",
   "{0} cells": "{0} Zellen",
@@ -37,9 +40,12 @@ export const sheet: Catalogue = {
   // removeAthlete
   "Removed {0} from {1}.": (athlete, tables) => `${athlete} aus ${counted(tables, "Tabelle", "Tabellen")} entfernt.`,
   // removeAthleteTraces
+  "What is remembered in this workbook was written by a newer version of the add-in.":
+    "Was in dieser Mappe gemerkt ist, stammt von einer neueren Fassung des Add-Ins.",
   "{0}!{1} (note)": "{0}!{1} (Notiz)",
   // renewPlanned
-  "{0} row{1}": (count, _ending) => counted(count, "Zeile", "Zeilen"),
+  "1 row": "1 Zeile",
+  "{0} rows": "{0} Zeilen",
   "Wrote {0} on {1}{2}.": "{0} auf „{1}“ geschrieben{2}.",
   ", and left {0} of yours as they were": ", {0} von dir belassen, wie sie waren",
   // repairFormulas
@@ -78,9 +84,13 @@ export const sheet: Catalogue = {
   // trySample
   "Made “{0}”": "„{0}“ angelegt",
   // writeComparison
+  "The comparison in this workbook was chosen in a newer version of the add-in.":
+    "Der Vergleich in dieser Mappe wurde in einer neueren Fassung des Add-Ins gewählt.",
   "Changed whom athletes are compared with.": "Geändert, mit wem verglichen wird.",
   // writePages
-  "{0} page{1}": (count, _ending) => counted(count, "Seite", "Seiten"),
+  Page: "Seite",
+  "1 page": "1 Seite",
+  "{0} pages": "{0} Seiten",
   "an earlier one, which is": "einer früheren, die nicht zurückgeholt wird",
   "{0} earlier ones, which are": "{0} früheren, die nicht zurückgeholt werden",
   "Wrote {0}.": "{0} geschrieben.",

@@ -199,10 +199,6 @@ export const store: Catalogue = {
   "How much each quality counts for this role, from 0 up; empty counts as 1.":
     "Wie viel jede Fähigkeit für diese Rolle zählt, ab 0; leer zählt als 1.",
   // readyBatteries
-  "Change of direction": "Richtungswechsel",
-  "Lower-body power": "Schnellkraft Beine",
-  "Upper-body power": "Schnellkraft Oberkörper",
-  "Muscle capacity": "Kraftausdauer",
   "Maximal effort: warm up fully first; minors only with a qualified person beside them. Pain stops the test.":
     "Maximale Anstrengung: vorher voll aufwärmen; Minderjährige nur mit einer Fachkraft daneben. Bei Schmerz endet der Test.",
   "Loads knee and ankle on landing: warm up with easy jumps first; minors only with a qualified person beside them. Pain stops the test.":
@@ -221,41 +217,30 @@ export const store: Catalogue = {
     "Hände an den Hüften, ausholen und springen in einer Bewegung, Beine gestreckt bis zur Landung.\nDrei Sprünge mit 30 s Pause; mit gebeugten Beinen oder freiem Arm wiederholen.",
   "Step off a 30 cm box, touch the floor as briefly as you can and jump as high as you can.\nThree jumps with 60 s rest; same box each time.":
     "Von einem 30-cm-Kasten steigen, den Boden so kurz wie möglich berühren und so hoch wie möglich springen.\nDrei Sprünge mit 60 s Pause; jedes Mal derselbe Kasten.",
-  "Countermovement jump": "Countermovement Jump",
-  "Drop jump": "Drop Jump",
   "Computed: jump height over contact time of one jump.\nNothing to enter.":
     "Errechnet: Sprunghöhe durch Kontaktzeit eines Sprungs.\nNichts einzutragen.",
-  "Single-leg hop": "Einbeinsprung",
   "Stand on one leg, hop forward, land on the same leg and hold for 2 s; toe to heel is measured.\nTwo practice hops, then three for each leg, legs in turn; arms free.":
     "Auf einem Bein stehen, nach vorn springen, auf demselben Bein landen und 2 s halten; gemessen wird von der Zehe zur Ferse.\nZwei Probesprünge, dann drei je Bein, Beine im Wechsel; Arme frei.",
   "{0}\nAfter an injury of the leg only as the treating practitioner allows.":
     "{0}\nNach einer Verletzung des Beins nur, wie die Behandelnden es erlauben.",
-  "Triple hop": "Einbein-Dreisprung",
   "Three hops on one leg without a stop, last landing held for 2 s; toe to heel is measured.\nTwo practice runs, then three for each leg, legs in turn; arms free.":
     "Drei Sprünge auf einem Bein ohne Halt, letzte Landung 2 s halten; gemessen wird von der Zehe zur Ferse.\nZwei Probedurchgänge, dann drei je Bein, Beine im Wechsel; Arme frei.",
-  "Overhead medicine-ball throw": "Medizinball-Überkopfwurf",
   "Both feet behind the line, ball (3 kg) from behind the head with both hands, feet stay down.\nThree throws with 60 s rest; first touch of the ball is measured.":
     "Beide Füße hinter der Linie, Ball (3 kg) mit beiden Händen von hinter dem Kopf, Füße bleiben am Boden.\nDrei Würfe mit 60 s Pause; gemessen wird der erste Bodenkontakt des Balls.",
-  "Seated medicine-ball push": "Medizinballstoß im Sitzen",
   "Back against the wall, ball (3 kg) at the chest, push with both hands without leaving the wall.\nThree pushes with 60 s rest; measured from the wall to the first touch of the ball.":
     "Rücken an der Wand, Ball (3 kg) an der Brust, mit beiden Händen stoßen, ohne die Wand zu verlassen.\nDrei Stöße mit 60 s Pause; gemessen von der Wand bis zum ersten Bodenkontakt des Balls.",
   "Computed from load and repetitions of one set.\nNothing to enter.":
     "Errechnet aus Last und Wiederholungen eines Satzes.\nNichts einzutragen.",
   "Computed: estimated maximum over body mass.\nNothing to enter.":
     "Errechnet: geschätztes Maximum durch Körpergewicht.\nNichts einzutragen.",
-  "Back squat": "Kniebeuge",
   "One set with a load that allows 3 to 8 full repetitions; stop when the next would fail.\nSame depth, bar place and shoes each time.":
     "Ein Satz mit einer Last, die 3 bis 8 volle Wiederholungen erlaubt; aufhören, wenn die nächste misslingen würde.\nJedes Mal gleiche Tiefe, gleiche Lage der Stange und gleiche Schuhe.",
-  "Bench press": "Bankdrücken",
   "One set with a load that allows 3 to 8 full repetitions; stop when the next would fail.\nBar touches the chest, seat and feet stay down.":
     "Ein Satz mit einer Last, die 3 bis 8 volle Wiederholungen erlaubt; aufhören, wenn die nächste misslingen würde.\nDie Stange berührt die Brust, Gesäß und Füße bleiben unten.",
-  "Single-leg calf raise": "Einbeiniges Wadenheben",
   "On a step, knee straight, full height in the beat of one raise per 2 s, fingertips on the wall.\nCount until the height or the beat is lost.":
     "Auf einer Stufe, Knie gestreckt, volle Höhe im Takt von einer Hebung je 2 s, Fingerspitzen an der Wand.\nZählen, bis Höhe oder Takt verloren gehen.",
-  "Single-leg hamstring bridge": "Einbeiniges Beckenheben",
   "On the back, heel on a 60 cm box, knee slightly bent, other leg up; lift the hips to a straight line.\nCount until the line or the beat of one lift per 2 s is lost.":
     "In Rückenlage, Ferse auf einem 60-cm-Kasten, Knie leicht gebeugt, anderes Bein oben; die Hüfte zu einer geraden Linie heben.\nZählen, bis die Linie oder der Takt von einer Hebung je 2 s verloren geht.",
-  "Side plank": "Seitstütz",
   "On forearm and foot, body in one line, upper hand on the hip.\nTime until the hips sink for the second time.":
     "Auf Unterarm und Fuß, Körper in einer Linie, obere Hand an der Hüfte.\nZeit, bis die Hüfte zum zweiten Mal sinkt.",
   "Run 15 m, turn on the named leg on the line, run back 5 m; timed from the gate 5 m before the line and back.\nThree runs for each leg with 2 min rest.":
@@ -264,10 +249,8 @@ export const store: Catalogue = {
     "{0}\nTrockener, ebener Boden; scharfe Wenden belasten Knie und Sprunggelenk.",
   "Computed: the turn's time less the 10 m sprint.\nNothing to enter.":
     "Errechnet: die Zeit der Wende weniger den 10-m-Sprint.\nNichts einzutragen.",
-  "Intermittent shuttle run": "Intervall-Pendellauf",
   "Shuttles of 20 m there and back at rising speed by the signal, short rest after each; two misses end it.\nThe metres of the last full shuttle count; same recording and floor each time.":
     "Pendelläufe von 20 m hin und zurück mit steigendem Tempo nach dem Signal, nach jedem kurze Pause; zwei Fehler beenden ihn.\nEs zählen die Meter des letzten vollen Laufs; jedes Mal gleiche Aufnahme und gleicher Boden.",
-  Sprint: "Sprint",
   "Splits of a 30 m sprint: how an athlete starts and how fast they become.":
     "Zwischenzeiten eines 30-m-Sprints: wie der Start ist und wie schnell es wird.",
   Jumps: "Sprünge",
@@ -278,14 +261,12 @@ export const store: Catalogue = {
     "Weite Sprünge auf jedem Bein: Schnellkraft und ihr Seitenunterschied.",
   Throws: "Würfe",
   "Medicine-ball throws: power of the upper body.": "Medizinballwürfe: Schnellkraft des Oberkörpers.",
-  Strength: "Kraft",
   "Sets to near failure with a known load: an estimated maximum without lifting it.":
     "Sätze bis nah ans Versagen mit bekannter Last: ein geschätztes Maximum, ohne es zu heben.",
   "Repetitions or time until form is lost, on each side.":
     "Wiederholungen oder Zeit, bis die Form verloren geht, auf jeder Seite.",
   "A timed turn on each leg, and what it costs over a straight run.":
     "Eine gestoppte Wende mit jedem Bein, und was sie gegenüber einem geraden Lauf kostet.",
-  Endurance: "Ausdauer",
   "An intermittent run to exhaustion.": "Ein Lauf mit Pausen bis zur Erschöpfung.",
   // squad
   Squad: "Kader",
