@@ -96,10 +96,13 @@ const spellings: readonly (readonly [RegExp, Demanded])[] = [
   [/capacity|kraftausdauer/, "muscleCapacity"],
   [/change of direction|agility|richtungswechsel|wendig/, "changeOfDirection"],
   [
-    /(jump|leg|lower).*power|reactive|^jump|sprungkraft|reaktiv|(bein|unterkörper).*(schnell|explosiv)kraft/,
+    /(jump|leg|lower).*power|reactive|^jump|sprungkraft|reaktiv|(bein|unterkörper).*(schnell|explosiv)kraft|(schnell|explosiv)kraft.*(bein|unterkörper)/,
     "lowerBodyPower",
   ],
-  [/(throw|arm|upper).*power|^throw|wurfkraft|(arm|oberkörper).*(schnell|explosiv)kraft/, "upperBodyPower"],
+  [
+    /(throw|arm|upper).*power|^throw|wurfkraft|(arm|oberkörper).*(schnell|explosiv)kraft|(schnell|explosiv)kraft.*(arm|oberkörper)/,
+    "upperBodyPower",
+  ],
   [/strength|kraft/, "strength"],
   [/endurance|aerobic|fitness|ausdauer/, "endurance"],
   [/speed|sprint|acceleration|schnelligkeit|geschwindigkeit|beschleunigung/, "speed"],
