@@ -18,7 +18,9 @@ const widths = [320, 300] as const;
 /** What sticks out of the pane to the side, or is cut off in its own box, at a width. */
 async function lost({ page, pane }: OpenPage, width: number): Promise<string[]> {
   await page.evaluate((px) => document.documentElement.style.setProperty("--pane-width", `${px}px`), width);
-  const found = await pane.evaluate(() => {
+  const found = await pane.evaluate(async () => {
+    // A bubble takes its new place in the frame after the one in which the pane has become narrower.
+    for (let frame = 0; frame < 3; frame++) await new Promise(requestAnimationFrame);
     const seen = document.body.clientWidth + 1;
     const isLost = (element: Element) => {
       const box = element.getBoundingClientRect();
