@@ -62,12 +62,6 @@ export const germanTableWords = {
   Week: "Woche",
   Why: "Warum",
   // measures
-  "10 m": "10 m",
-  "15 m": "15 m",
-  "20 m": "20 m",
-  "30 m": "30 m",
-  "40 m": "40 m",
-  "5 m": "5 m",
   "Bar velocity": "Hantelgeschwindigkeit",
   "Body mass": "Körpermasse",
   "Change-of-direction deficit": "Richtungswechsel-Defizit",
