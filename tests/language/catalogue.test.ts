@@ -16,13 +16,23 @@ describe.each([german])("the catalogue of $tag", ({ catalogue }) => {
     expect(Object.keys(catalogue).filter((sentence) => !sentences.includes(sentence))).toEqual([]);
   });
 
-  it("fills every place of the sentence", () => {
-    const unlike = Object.entries(catalogue).flatMap(([sentence, wording]) => {
-      const places = placesIn(sentence);
-      const filled = typeof wording === "string" ? wording : wording(...places.map((place) => place));
-      return places.every((place) => filled.includes(place)) ? [] : [sentence];
-    });
+  it("fills every place of the sentence, but where its grammar decides", () => {
+    const unlike = Object.entries(catalogue).filter(
+      ([sentence, wording]) => typeof wording === "string" && placesIn(sentence).join() !== placesIn(wording).join(),
+    );
     expect(unlike).toEqual([]);
+  });
+
+  it("says something, whatever stands in the places that its grammar looks at", () => {
+    for (const [sentence, wording] of Object.entries(catalogue)) {
+      if (typeof wording === "string") continue;
+      const places = placesIn(sentence);
+      for (const given of ["", "1", "7.5", "Ada and Bo"]) {
+        const said = wording(...places.map(() => given));
+        expect(said).not.toMatch(/undefined|NaN/);
+        expect(said.trim()).not.toBe("");
+      }
+    }
   });
 });
 
