@@ -27,7 +27,7 @@ describe.each([german])("the catalogue of $tag", ({ catalogue }) => {
     for (const [sentence, wording] of Object.entries(catalogue)) {
       if (typeof wording === "string") continue;
       const places = placesIn(sentence);
-      for (const given of ["", "1", "7.5", "Ada and Bo"]) {
+      for (const given of ["1", "7.5", "Ada and Bo"]) {
         const said = wording(...places.map(() => given));
         expect(said).not.toMatch(/undefined|NaN/);
         expect(said.trim()).not.toBe("");
