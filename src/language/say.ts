@@ -61,6 +61,9 @@ export const dayInWords = (iso: string): string =>
 /** Words as they stand at the head of a sentence, or as a heading: with a capital. */
 export const atStart = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
-/** A heading or label as it stands within a sentence: "Jump height" as "jump height", where nouns have no capitals. */
+/**
+ * A heading or label as it stands within a sentence: "Jump height" as "jump height", where nouns have no capitals. What
+ * begins with several, such as "CV", is no word of a sentence's own.
+ */
 export const inSentence = (label: string): string =>
-  spoken.capitalNouns ? label : `${label.charAt(0).toLowerCase()}${label.slice(1)}`;
+  spoken.capitalNouns || /^\p{Lu}{2}/u.test(label) ? label : `${label.charAt(0).toLowerCase()}${label.slice(1)}`;

@@ -42,6 +42,7 @@ describe("say", () => {
 
   it("keeps capitals of nouns within a sentence where the language does", () => {
     expect(inSentence("Jump height")).toBe("jump height");
+    expect(inSentence("GK")).toBe("GK");
     german();
     expect(inSentence("Sprunghöhe")).toBe("Sprunghöhe");
   });
