@@ -22,8 +22,8 @@ if (isReady) {
   const hasBrowser = step(() => {
     if (!(findChromium() ?? installChromium())) throw new NotReady(withoutChromium);
   });
-  // Other programs are a matter of their own: npm run test:interop.
-  const left = ["--ignoreProjects", "interop", ...(isBuilt && hasBrowser ? [] : ["browser"])];
+  // Other programs, and the walk through every screen, have commands of their own: npm run test:interop, test:screens.
+  const left = ["--ignoreProjects", "interop", "screens", ...(isBuilt && hasBrowser ? [] : ["browser"])];
   mkdirSync(join(root, "reports"), { recursive: true });
   rmSync(results, { force: true });
   // The build and the grid take most of a small machine; more than two at a time only makes them late. The grid leaves
