@@ -20,7 +20,17 @@ const arrows: Record<string, readonly string[]> = {
   programme: ["language/say", "engine", "reading", "store", "analyses"],
   store: ["language/say", "language/tableWords", "engine", "reading"],
   sheet: ["language/say", "store", "reading", "analyses/report", "programme/page"],
-  pane: ["language", "sheet", "store", "programme", "analyses", "reading", "engine", "functions/reference", "functions/answerOf"],
+  pane: [
+    "language",
+    "sheet",
+    "store",
+    "programme",
+    "analyses",
+    "reading",
+    "engine",
+    "functions/reference",
+    "functions/answerOf",
+  ],
   host: [],
   batch: ["host", "sheet", "store", "analyses", "reading", "functions", "engine/result"],
 };
