@@ -29,7 +29,8 @@ export type OpenPage = {
 export async function openPage(viewport = { width: 1366, height: 768 }): Promise<OpenPage> {
   const server = await serve(dist, { port: 0 });
   const browser = await startBrowser();
-  const page = await browser.newPage({ viewport });
+  // The stories are told in English, whatever the language of the machine.
+  const page = await browser.newPage({ viewport, locale: "en-US" });
   const foreignRequests: string[] = [];
   const complaints: string[] = [];
   page.on("request", (request) => {
