@@ -43,11 +43,11 @@ function firstHeadingRow(rows: readonly (readonly Cell[])[]): number | null {
 
 const isHeadingRow = (cells: readonly Cell[]): boolean => cells.filter(isHeadingWord).length >= 2;
 
-/** "Athlete | Hop | Grip": names of tests alone, behind the word for the athletes. */
+/** "Athlete | Hop | Grip": names of tests alone, behind the word for the athletes; of a list of names, that word by itself. */
 const isNamesRow = (cells: readonly Cell[]): boolean => {
   const filled = cells.filter((cell) => cell !== null && textOf(cell) !== "");
   return (
-    filled.length >= 2 &&
+    filled.length >= Math.min(2, cells.length) &&
     filled.every((cell) => typeof cell === "string" && cell.length <= longestGroup && headingOf(cell) !== null) &&
     filled.some((cell) => headingOf(cell)?.named === "athlete")
   );

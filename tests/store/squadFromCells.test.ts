@@ -62,3 +62,13 @@ it("is empty where no column holds names", () => {
     ]),
   ).toEqual([]);
 });
+
+it.each(["Athlete", "Name", "Spielerin"])(
+  "takes the heading “%s” of a bare list of names for no athlete",
+  (heading) => {
+    expect(squadOf([[heading], ["Ane Berg"], ["Liv Dal"]]).map(({ athlete }) => athlete)).toEqual([
+      "Ane Berg",
+      "Liv Dal",
+    ]);
+  },
+);
