@@ -1,5 +1,5 @@
 import type { Area } from "./area";
-import { intersection, isUnbounded } from "./area";
+import { bounding, cellCount, intersection, isUnbounded } from "./area";
 import type { Book } from "./book";
 import { readFormulas } from "./cells";
 import { resolveArea } from "./references";
@@ -72,38 +72,41 @@ function formulasOf(book: Book, within: Area | null): { readonly at: Area; reado
 
 const touches = (a: Area, b: Area): boolean => a.sheetId === b.sheetId && intersection(a, b) !== null;
 
-/** What the formulas of an area read; with `all` also what that depends on in its turn. */
-export function precedents(area: Area, all: boolean): Area[] {
-  const formulas = formulasOf(area.book, all ? null : area);
+type Formula = ReturnType<typeof formulasOf>[number];
+
+/** From an area on, what formulas lead to: those of which `from` touches it; with `all` also from there on. */
+function followed(
+  formulas: readonly Formula[],
+  area: Area,
+  all: boolean,
+  from: (formula: Formula) => readonly Area[],
+  to: (formula: Formula) => readonly Area[],
+): Area[] {
   const found: Area[] = [];
   let wanted: readonly Area[] = [area];
-  const seen = new Set<object>();
+  const seen = new Set<Formula>();
   while (wanted.length > 0) {
-    const next = formulas.filter((formula) => !seen.has(formula) && wanted.some((one) => touches(one, formula.at)));
+    const next = formulas.filter(
+      (formula) => !seen.has(formula) && from(formula).some((own) => wanted.some((one) => touches(own, one))),
+    );
     for (const formula of next) seen.add(formula);
-    const named = next.flatMap(({ names }) => names);
-    found.push(...named);
-    wanted = all ? named : [];
+    const reached = next.flatMap(to);
+    found.push(...reached);
+    wanted = all ? reached : [];
   }
   return joined(found);
 }
 
+const cellOf = ({ at }: Formula): readonly Area[] => [at];
+const namesOf = ({ names }: Formula): readonly Area[] => names;
+
+/** What the formulas of an area read; with `all` also what that depends on in its turn. */
+export const precedents = (area: Area, all: boolean): Area[] =>
+  followed(formulasOf(area.book, all ? null : area), area, all, cellOf, namesOf);
+
 /** The cells whose formulas read the area; with `all` also those that read these in their turn. */
-export function dependents(area: Area, all: boolean): Area[] {
-  const formulas = formulasOf(area.book, null);
-  const found: Area[] = [];
-  let wanted: readonly Area[] = [area];
-  const seen = new Set<object>();
-  while (wanted.length > 0) {
-    const next = formulas.filter(
-      (formula) => !seen.has(formula) && formula.names.some((name) => wanted.some((one) => touches(name, one))),
-    );
-    for (const formula of next) seen.add(formula);
-    found.push(...next.map(({ at }) => at));
-    wanted = all ? next.map(({ at }) => at) : [];
-  }
-  return joined(found);
-}
+export const dependents = (area: Area, all: boolean): Area[] =>
+  followed(formulasOf(area.book, null), area, all, namesOf, cellOf);
 
 /** Joins areas that lie side by side to one, and leaves out what lies in another. */
 function joined(areas: readonly Area[]): Area[] {
@@ -122,24 +125,11 @@ function joined(areas: readonly Area[]): Area[] {
   return left;
 }
 
-/** One rectangle of two, where they make one. */
+/** One rectangle of two, where they make one: where the one around them holds no other cell. */
 function union(a: Area, b: Area): Area | null {
   if (a.sheetId !== b.sheetId || isUnbounded(a) !== isUnbounded(b)) return null;
-  const end = (area: Area) => ({ row: area.row + area.rowCount, column: area.column + area.columnCount });
-  const inside = (outer: Area, inner: Area) =>
-    outer.row <= inner.row &&
-    outer.column <= inner.column &&
-    end(outer).row >= end(inner).row &&
-    end(outer).column >= end(inner).column;
-  if (inside(a, b)) return a;
-  if (inside(b, a)) return b;
-  const row = Math.min(a.row, b.row);
-  const column = Math.min(a.column, b.column);
-  if (a.column === b.column && a.columnCount === b.columnCount && a.row <= end(b).row && b.row <= end(a).row) {
-    return { ...a, row, rowCount: Math.max(end(a).row, end(b).row) - row };
-  }
-  if (a.row === b.row && a.rowCount === b.rowCount && a.column <= end(b).column && b.column <= end(a).column) {
-    return { ...a, column, columnCount: Math.max(end(a).column, end(b).column) - column };
-  }
-  return null;
+  const around = bounding(a, b);
+  const shared = intersection(a, b);
+  const covered = cellCount(a) + cellCount(b) - (shared ? cellCount(shared) : 0);
+  return cellCount(around) === covered ? { ...a, ...around } : null;
 }
