@@ -1,5 +1,8 @@
 import type { Area, Rectangle } from "../../engine/area";
 import { isOnSheet, isUnbounded } from "../../engine/area";
+import type { Book } from "../../engine/book";
+import { resolveArea } from "../../engine/references";
+import { activeSheetId } from "../../engine/selection";
 import { refuse } from "../errors";
 import { enumerations } from "../published/enumerations";
 
@@ -18,6 +21,28 @@ export function onSheet(area: Area, rectangle: Rectangle): Area {
   const { row, column, rowCount, columnCount } = rectangle;
   const moved = { ...area, row, column, rowCount, columnCount };
   return isOnSheet(moved) ? moved : refuse("InvalidArgument", "The range leaves the worksheet.");
+}
+
+/** A range as it is given: itself, or by its address, which is of the sheet `id` where it names none. */
+export function areaGiven(book: Book, given: unknown, id: string, what: string): Area | null {
+  return typeof given === "object" && given !== null
+    ? (given as Area)
+    : resolveArea(book, text(given, what), { book, id });
+}
+
+/** The one cell that something belongs to, on a sheet or, with null, on any. */
+export function cellGiven(
+  { book, sheetId }: { readonly book: Book; readonly sheetId: string | null },
+  given: unknown,
+  what: string,
+): Area {
+  const area = areaGiven(book, given, sheetId ?? activeSheetId(book), "A cell's address");
+  if (area?.rowCount !== 1 || area.columnCount !== 1) {
+    return refuse("InvalidArgument", `${what} belongs to one cell.`);
+  }
+  return sheetId === null || area.sheetId === sheetId
+    ? area
+    : refuse("InvalidArgument", "The cell is on another worksheet.");
 }
 
 /** The words of a published enumeration. */

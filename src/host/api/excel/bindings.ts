@@ -7,7 +7,7 @@ import { activeSheetId, selectedAreas } from "../../engine/selection";
 import { refuse } from "../errors";
 import type { ClientObject } from "../proxies/clientObject";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
-import { oneOf, text, wholeNumber } from "./arguments";
+import { areaGiven, oneOf, text, wholeNumber } from "./arguments";
 import { Range } from "./range";
 import { Table } from "./table";
 import type { WorkbookTarget } from "./workbook";
@@ -19,6 +19,12 @@ const bindingOf = ({ workbook, id }: BindingTarget): BookBinding =>
 
 const areaBound = (target: BindingTarget): Area =>
   target.workbook.book.bindings.areaOf(bindingOf(target)) ?? refuse("InvalidReference", "The bound cells are gone.");
+
+/** Where the binding is now; null once it is gone or its cells are. */
+function areaNow({ workbook: { book }, id }: BindingTarget): Area | null {
+  const binding = book.bindings.get(id);
+  return binding && book.bindings.areaOf(binding);
+}
 
 /** The binding as an event brings it along: in a context of its own, with its id. */
 function forEvent({ workbook, id }: BindingTarget): Excel.Binding {
@@ -60,8 +66,7 @@ export const Binding: ProxyClass<Excel.Binding, BindingTarget> = proxyClass<Exce
   events: {
     onDataChanged: (target, tell) =>
       target.workbook.book.changes.listen((change) => {
-        const binding = target.workbook.book.bindings.get(target.id);
-        const area = binding && target.workbook.book.bindings.areaOf(binding);
+        const area = areaNow(target);
         if (!area) return;
         const touched =
           (change.kind === "cells" && change.content && change.sheetId === area.sheetId && change.rectangle) ||
@@ -72,8 +77,7 @@ export const Binding: ProxyClass<Excel.Binding, BindingTarget> = proxyClass<Exce
       }),
     onSelectionChanged: (target, tell) =>
       target.workbook.book.changes.listen((change) => {
-        const binding = target.workbook.book.bindings.get(target.id);
-        const area = binding && target.workbook.book.bindings.areaOf(binding);
+        const area = areaNow(target);
         if (change.kind !== "selection" || !area || activeSheetId(area.book) !== area.sheetId) return;
         for (const selected of selectedAreas(area.book)) {
           const part = intersection(area, selected);
@@ -107,11 +111,8 @@ function bind(workbook: WorkbookTarget, area: Area, given: unknown, id: unknown)
   return { workbook, id: text(id, "An id") };
 }
 
-function areaGiven(workbook: WorkbookTarget, given: unknown): Area {
-  if (typeof given === "object" && given !== null) return given as Area;
-  const on = { book: workbook.book, id: activeSheetId(workbook.book) };
-  return resolveArea(workbook.book, text(given, "A range"), on) ?? refuse("InvalidArgument", `"${given}" is no range.`);
-}
+const areaFor = ({ book }: WorkbookTarget, given: unknown): Area =>
+  areaGiven(book, given, activeSheetId(book), "A range") ?? refuse("InvalidArgument", `"${given}" is no range.`);
 
 const listed = (workbook: WorkbookTarget): BindingTarget[] =>
   workbook.book.bindings.list().map(({ id }) => ({ workbook, id }));
@@ -130,7 +131,7 @@ export const BindingCollection: ProxyClass<Excel.BindingCollection, WorkbookTarg
   methods: {
     add: {
       of: () => Binding,
-      at: (workbook, range, type, id) => bind(workbook, areaGiven(workbook, range), type, id),
+      at: (workbook, range, type, id) => bind(workbook, areaFor(workbook, range), type, id),
     },
     addFromNamedItem: {
       of: () => Binding,

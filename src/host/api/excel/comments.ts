@@ -1,12 +1,10 @@
 import type { Area } from "../../engine/area";
 import type { Book } from "../../engine/book";
 import type { Comment as BookComment, CommentEvent, Mention, Remark, Reply } from "../../engine/comments";
-import { resolveArea } from "../../engine/references";
-import { activeSheetId } from "../../engine/selection";
 import { refuse } from "../errors";
 import type { Unsubscribe } from "../proxies/eventHandlers";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
-import { oneOf, text, wholeNumber } from "./arguments";
+import { cellGiven, oneOf, text, wholeNumber } from "./arguments";
 import { Range } from "./range";
 
 type CommentsOf = { readonly book: Book; readonly sheetId: string | null };
@@ -130,20 +128,7 @@ const byId = (comments: CommentsOf, given: unknown): CommentTarget | null => {
   return listed(comments).find(({ id }) => id === wanted) ?? null;
 };
 
-/** The one cell that is meant. */
-function cellFor({ book, sheetId }: CommentsOf, given: unknown): Area {
-  const on = { book, id: sheetId ?? activeSheetId(book) };
-  const area =
-    typeof given === "object" && given !== null
-      ? (given as Area)
-      : resolveArea(book, text(given, "A cell's address"), on);
-  if (area?.rowCount !== 1 || area.columnCount !== 1) {
-    return refuse("InvalidArgument", "A comment belongs to one cell.");
-  }
-  return sheetId === null || area.sheetId === sheetId
-    ? area
-    : refuse("InvalidArgument", "The cell is on another worksheet.");
-}
+const cellFor = (comments: CommentsOf, given: unknown): Area => cellGiven(comments, given, "A comment");
 
 function atCell(comments: CommentsOf, given: unknown): CommentTarget | null {
   const { sheetId, row, column } = cellFor(comments, given);

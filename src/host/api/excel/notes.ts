@@ -1,12 +1,10 @@
 import { RemoveNoteMutation, SheetsNoteModel, SheetUpdateNoteCommand, UpdateNoteMutation } from "@univerjs/sheets-note";
 import type { Area } from "../../engine/area";
 import type { Book } from "../../engine/book";
-import { resolveArea } from "../../engine/references";
-import { activeSheetId } from "../../engine/selection";
 import { sheetsOf } from "../../engine/sheets";
 import { refuse } from "../errors";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
-import { text, wholeNumber } from "./arguments";
+import { cellGiven, text, wholeNumber } from "./arguments";
 import { Range } from "./range";
 
 type NotesOf = { readonly book: Book; readonly sheetId: string | null };
@@ -29,18 +27,7 @@ const listed = ({ book, sheetId }: NotesOf): NoteTarget[] =>
         .map((note) => ({ book, sheetId: sheet.id, noteId: note.id })),
     );
 
-/** The one cell a note belongs to. */
-function cellFor({ book, sheetId }: NotesOf, given: unknown): Area {
-  const on = { book, id: sheetId ?? activeSheetId(book) };
-  const area =
-    typeof given === "object" && given !== null
-      ? (given as Area)
-      : resolveArea(book, text(given, "A cell's address"), on);
-  if (area?.rowCount !== 1 || area.columnCount !== 1) return refuse("InvalidArgument", "A note belongs to one cell.");
-  if (sheetId !== null && area.sheetId !== sheetId)
-    return refuse("InvalidArgument", "The cell is on another worksheet.");
-  return area;
-}
+const cellFor = (notes: NotesOf, given: unknown): Area => cellGiven(notes, given, "A note");
 
 function noteAt(notes: NotesOf, given: unknown): NoteTarget | null {
   const cell = cellFor(notes, given);
