@@ -1,5 +1,5 @@
 import { join, relative } from "node:path";
-import { german } from "../../src/language/german";
+import { german, rooms } from "../../src/language/german";
 import { loadedWith, saidIn, sources } from "./saidWords";
 
 const said = sources.flatMap(saidIn);
@@ -34,6 +34,11 @@ describe.each([german])("the catalogue of $tag", ({ catalogue }) => {
       }
     }
   });
+});
+
+it("each sentence stands in one room, so that what a table says and what it is read by are the same word", () => {
+  const all = Object.values(rooms).flatMap((room) => Object.keys(room));
+  expect(all.filter((sentence, index) => all.indexOf(sentence) !== index)).toEqual([]);
 });
 
 it("nothing is said before the language is chosen: what the functions and the pane load at once says nothing on loading", () => {

@@ -330,7 +330,6 @@ export const analyses: Catalogue = {
   "Best result of the latest day: the number to keep and to compare at a retest.":
     "Bestes Ergebnis des letzten Tages: die Zahl zum Behalten und zum Vergleich beim Retest.",
   "Place by the result; 1 is the best.": "Platz nach dem Ergebnis; 1 ist der beste.",
-  Speed: "Geschwindigkeit",
   "Final speed of the test, or mean speed of the all-out run (maximal aerobic speed).":
     "Endtempo des Tests oder mittleres Tempo des maximalen Laufs (maximale aerobe Geschwindigkeit).",
   "Oxygen uptake": "Sauerstoffaufnahme",
@@ -422,7 +421,6 @@ export const analyses: Catalogue = {
   "Countermovement ÷ squat": "Countermovement ÷ Squat",
   "Eccentric utilisation ratio, where both were jumped on one day. About 1.0 to 1.2.":
     "Verhältnis von Countermovement Jump zu Squat Jump (exzentrischer Nutzungsquotient), wo beide an einem Tag gesprungen wurden. Etwa 1,0 bis 1,2.",
-  "Peak power": "Spitzenleistung",
   "Estimated from the countermovement jump (else the squat jump) and body mass.":
     "Geschätzt aus dem Countermovement Jump (sonst dem Squat Jump) und dem Körpergewicht.",
   "Power per kg": "Leistung je kg",
@@ -439,7 +437,6 @@ export const analyses: Catalogue = {
   "What the numbers say side by side, and what is missing.": "Was die Zahlen nebeneinander sagen, und was fehlt.",
   "Select vertical jumps with their headings: columns for the athlete and for height or flight time, and the contact time of drop jumps. The test's name says which jump it is: countermovement, squat or drop jump.":
     "Wähle Vertikalsprünge samt Überschriften aus: Spalten für die Athlet:in und für Höhe oder Flugzeit, dazu die Kontaktzeit der Drop Jumps. Der Name des Tests sagt, welcher Sprung es ist: Countermovement, Squat oder Drop Jump.",
-  "Jump height": "Sprunghöhe",
   "Height (cm)": "Höhe (cm)",
   "Height from the time in the air is true only when athletes land as straight as they took off; heights by reach, flight and force plate are not comparable.":
     "Die Höhe aus der Zeit in der Luft stimmt nur, wenn so gestreckt gelandet wie abgesprungen wird; Höhen aus Reichhöhe, Flugzeit und Kraftmessplatte sind nicht vergleichbar.",
@@ -507,7 +504,6 @@ export const analyses: Catalogue = {
     "Wie viele verschiedene Lasten am letzten Tag gehoben wurden; drei sind das Mindeste.",
   Heaviest: "Schwerste",
   "The heaviest of these loads.": "Die schwerste dieser Lasten.",
-  "Estimated maximum": "Geschätztes Maximum",
   "The load at which the line comes down to the velocity of a maximal lift.":
     "Die Last, bei der die Gerade auf die Geschwindigkeit beim Maximum sinkt.",
   "Maximum low": "Maximum von",
@@ -827,7 +823,6 @@ export const analyses: Catalogue = {
   "Of several days, each athlete's latest was used.": "Von mehreren Tagen wurde jeweils der letzte genommen.",
   // sprints
   "Sprints by their sections": "Sprints nach Abschnitten",
-  Sprints: "Sprints",
   "Where in the sprint is time won or lost?": "Wo im Sprint wird Zeit gewonnen oder verloren?",
   "sprints with rising split times": "Sprints mit steigenden Zwischenzeiten",
   "{0} to {1} m (m/s)": "{0} bis {1} m (m/s)",

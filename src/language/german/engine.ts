@@ -23,7 +23,6 @@ export const engine: Catalogue = {
   "first directions": "erste Richtungen",
   "second directions": "zweite Richtungen",
   "athletes with a direction in both sessions": "Athlet:innen mit einer Richtung an beiden Terminen",
-  "almost perfect": "fast vollkommen",
   // asymmetry/noiseLimit
   "the noise": "das Rauschen",
   "the degrees of freedom": "die Zahl der Freiheitsgrade",
@@ -377,5 +376,4 @@ export const engine: Catalogue = {
     `${target} liegt unter dem Möglichen (${what}: ${lightest}); nimm ein leichteres Gerät oder eine andere Übung.`,
   // trials/reduceTrials
   trials: "Versuche",
-  // trials/reducedScoreMoments
 };

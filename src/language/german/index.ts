@@ -1,4 +1,4 @@
-import type { Language } from "../say";
+import type { Catalogue, Language } from "../say";
 import { germanTableWords } from "../tableWords";
 import { analyses } from "./analyses";
 import { engine } from "./engine";
@@ -9,20 +9,25 @@ import { reading } from "./reading";
 import { sheet } from "./sheet";
 import { store } from "./store";
 
-/** German, room by room; a sentence stands with the room that says it first. */
+/**
+ * German, room by room. A sentence stands once: a word of the tables in `tableWords.ts`, any other with the room that
+ * says it first.
+ */
+export const rooms: Readonly<Record<string, Catalogue>> = {
+  tableWords: germanTableWords,
+  engine,
+  reading,
+  store,
+  analyses,
+  programme,
+  functions,
+  sheet,
+  pane,
+};
+
 export const german: Language = {
   tag: "de",
-  catalogue: {
-    ...germanTableWords,
-    ...engine,
-    ...reading,
-    ...store,
-    ...analyses,
-    ...programme,
-    ...functions,
-    ...sheet,
-    ...pane,
-  },
+  catalogue: Object.assign({}, ...Object.values(rooms)),
   decimalMark: ",",
   capitalNouns: true,
 };

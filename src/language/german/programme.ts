@@ -178,7 +178,6 @@ export const programme: Catalogue = {
   Strain: "Beanspruchung",
   "Load times monotony.": "Belastung mal Monotonie.",
   "At full effort, in the week.": "Mit voller Anstrengung, in der Woche.",
-  Deliveries: "Bälle",
   "Bowled or pitched, in the week.": "Als Bowler oder Pitcher geworfen, in der Woche.",
   Note: "Hinweis",
   "What to look at, if anything.": "Worauf zu achten ist, falls auf etwas.",

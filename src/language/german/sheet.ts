@@ -11,7 +11,6 @@ export const sheet: Catalogue = {
   "{0} chart": "{0} Diagramm",
   // fillPage
   "Picture {0}": "Bild {0}",
-  // functionCalls
   // insertExample
   "Wrote an example into {0}": "Beispiel in {0} geschrieben",
   // keepDiary

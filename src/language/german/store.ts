@@ -8,42 +8,30 @@ export const store: Catalogue = {
   "Test battery": "Testbatterie",
   "One row per number: a test, or one measure of a test. A measure computed from others (an estimated maximum) is listed, never typed in.":
     "Eine Zeile je Zahl: ein Test, oder ein Messwert eines Tests. Ein Messwert, der aus anderen errechnet wird (ein geschätztes Maximum), steht hier, wird aber nie eingetippt.",
-  Test: "Test",
   "Name of the test as it stands on your test sheets.": "Name des Tests, wie er auf deinen Testblättern steht.",
   "What the number is, where a test gives several (load and repetitions); else empty.":
     "Was die Zahl ist, wo ein Test mehrere gibt (Last und Wiederholungen); sonst leer.",
-  Quality: "Fähigkeit",
   "The physical quality the test stands for. Tests of one quality count together.":
     "Die körperliche Fähigkeit, für die der Test steht. Tests einer Fähigkeit zählen zusammen.",
-  Unit: "Einheit",
   "Unit in which results are kept, e.g. cm, s, kg. Empty: the usual unit of the measure.":
     "Einheit, in der Ergebnisse übernommen werden, z. B. cm, s, kg. Leer: die übliche Einheit des Messwerts.",
-  Better: "Besser",
   "Which results are better: higher (a jump) or lower (a sprint time).":
     "Welche Ergebnisse besser sind: higher (höher, ein Sprung) oder lower (niedriger, eine Sprintzeit).",
   "neither higher nor lower": "weder higher (höher) noch lower (niedriger)",
-  Sides: "Seiten",
   "2 where left and right are tested by themselves, else 1.":
     "2, wo links und rechts einzeln getestet werden, sonst 1.",
-  Trials: "Versuche",
   "How many trials each athlete has, on each side.": "Wie viele Versuche es je Athlet:in gibt, auf jeder Seite.",
-  Score: "Wert",
   "How the trials of a day become one score: best, mean, median, or mean of best two.":
     "Wie aus den Versuchen eines Tages ein Wert wird: best (bester), mean (Mittel), median (mittlerer) oder mean of best two (Mittel der zwei besten).",
   "no score; best, mean, median or mean of best two is needed":
     "kein Weg zum Wert; gebraucht wird best, mean, median oder mean of best two",
-  Lowest: "Untergrenze",
   "Lowest plausible result, in the unit of the row. A result below is asked about, not refused.":
     "Niedrigstes plausibles Ergebnis, in der Einheit der Zeile. Nach einem Ergebnis darunter wird gefragt, abgelehnt wird es nicht.",
-  Highest: "Obergrenze",
   "Highest plausible result, in the unit of the row. A result above is asked about, not refused.":
     "Höchstes plausibles Ergebnis, in der Einheit der Zeile. Nach einem Ergebnis darüber wird gefragt, abgelehnt wird es nicht.",
-  "Retest (weeks)": "Retest (Wochen)",
   "After how many weeks the test is due again.": "Nach wie vielen Wochen der Test wieder fällig ist.",
-  Protocol: "Protokoll",
   "How the test is done, the same way each time. Printed on entry sheets.":
     "Wie der Test gemacht wird, jedes Mal gleich. Wird auf Testtagsblätter gedruckt.",
-  Caution: "Vorsicht",
   "What to mind before and during the test. Printed on entry sheets.":
     "Was vor und während des Tests zu beachten ist. Wird auf Testtagsblätter gedruckt.",
   // cellSchemas
@@ -56,24 +44,16 @@ export const store: Catalogue = {
   "{0} is not {1}.": "{0} liegt außerhalb: erlaubt {1}.",
   "The cell shows the error {0}; words are needed.": (error) =>
     `Die Zelle zeigt den Fehler ${errorShown(error)}; gebraucht werden Wörter.`,
-  // columnKinds
-  Measure: "Messwert",
   // diary
   Diary: "Tagebuch",
   "One row per athlete and session. Ask for the rating half an hour after it. A day without a row counts as a rest day.":
     "Eine Zeile je Athlet:in und Einheit. Frag eine halbe Stunde danach nach der Bewertung. Ein Tag ohne Zeile zählt als Ruhetag.",
-  Date: "Datum",
   "Day of the session.": "Tag der Einheit.",
-  Athlete: "Athlet:in",
   "Name as in the squad.": "Name wie im Kader.",
-  Session: "Einheit",
   "What it was, in your words.": "Was es war, in deinen Worten.",
-  Attended: "Anwesend",
   "Yes or no; empty counts as yes.": "yes (ja) oder no (nein); leer zählt als ja.",
   "neither yes nor no": "weder yes (ja) noch no (nein)",
-  Minutes: "Minuten",
   "Length of the session.": "Dauer der Einheit.",
-  "Rating (0-10)": "Bewertung (0-10)",
   "How hard the whole session was, as the athlete says: 0 rest, 10 maximal.":
     "Wie hart die ganze Einheit war, nach eigener Angabe: 0 Ruhe, 10 maximal.",
   "How many throws at full effort.": "Wie viele Würfe mit voller Anstrengung.",
@@ -84,7 +64,6 @@ export const store: Catalogue = {
   "Test day {0}": "Testtag {0}",
   "One row per athlete. Leave a trial empty or write why it is missing (DNS, injured, foul). Columns of your own may stand between.":
     "Eine Zeile je Athlet:in. Lass einen Versuch leer oder schreib, warum er fehlt (DNS, verletzt, ungültig). Eigene Spalten dürfen dazwischenstehen.",
-  Role: "Rolle",
   "from {0} to {1}{2}": "von {0} bis {1}{2}",
   "{0}{1} or more": "{0}{1} oder mehr",
   "{0}{1} or less": "{0}{1} oder weniger",
@@ -94,29 +73,21 @@ export const store: Catalogue = {
   Exercises: "Übungen",
   "What plans are made of. Change, add and delete as you like; a quality is spelled as in the battery.":
     "Woraus Pläne gemacht werden. Ändere, ergänze und lösche, wie du willst; eine Fähigkeit wird geschrieben wie in der Testbatterie.",
-  Exercise: "Übung",
   "Name of the exercise.": "Name der Übung.",
   "The physical quality it trains.": "Die körperliche Fähigkeit, die sie trainiert.",
-  Region: "Bereich",
   "Part of the body it works on.": "Körperteil, an dem sie arbeitet.",
-  Limbs: "Arme/Beine",
   "Both together, or one at a time: one-limb exercises get a set more on a weaker side.":
     "both (beide zusammen) oder one (einzeln): Einzelne Übungen bekommen auf einer schwächeren Seite einen Satz mehr.",
   "neither both nor one": "weder both (beide) noch one (einzeln)",
-  Equipment: "Gerät",
   "What is needed for it.": "Was dafür gebraucht wird.",
-  Level: "Stufe",
   "Basic: for everybody who has been shown it. Trained: for those who have the technique; never planned for minors.":
     "basic (Grundübung): für alle, denen sie gezeigt wurde. trained (geübt): für alle, die die Technik haben; nie für Minderjährige geplant.",
   "neither basic nor trained": "weder basic (Grundübung) noch trained (geübt)",
-  "Counted in": "Gezählt in",
   "Repetitions, seconds, contacts, metres or minutes.":
     "repetitions (Wiederholungen), seconds (Sekunden), contacts (Kontakte), metres (Meter) oder minutes (Minuten).",
   "none of {0}": "keines von {0}",
-  "Load from": "Last aus",
   "Test of the battery whose estimated maximum sets the load in kg; empty where no load is reckoned.":
     "Test der Testbatterie, dessen geschätztes Maximum die Last in kg bestimmt; leer, wo keine Last berechnet wird.",
-  "Share of it (%)": "Anteil daran (%)",
   "How much of that maximum counts as the maximum of this exercise: 100 for the lift itself.":
     "Wie viel dieses Maximums als Maximum dieser Übung zählt: 100 für die Übung selbst.",
   "What to mind.": "Was zu beachten ist.",
@@ -130,15 +101,11 @@ export const store: Catalogue = {
   "Name as in the battery.": "Name wie in der Testbatterie.",
   "What the number is, where the test gives several; else empty.":
     "Was die Zahl ist, wo der Test mehrere gibt; sonst leer.",
-  Side: "Seite",
   "left or right, where the test is done on each side; else empty.":
     "left (links) oder right (rechts), wo der Test auf jeder Seite gemacht wird; sonst leer.",
-  Trial: "Versuch",
   "Which trial of the day it was. Empty: the next one.": "Der wievielte Versuch des Tages es war. Leer: der nächste.",
-  Value: "Wert",
   "The result, in the unit beside it.": "Das Ergebnis, in der Einheit daneben.",
   "Unit of the value.": "Einheit des Werts.",
-  Source: "Quelle",
   "Cell it was kept from. When that cell is corrected and kept again, this row is renewed.":
     "Zelle, aus der übernommen wurde. Wird diese Zelle berichtigt und wieder übernommen, wird diese Zeile erneuert.",
   "Trial {0} of “{1}” in this test": "Versuch {0} von „{1}“ in diesem Test",
@@ -149,27 +116,18 @@ export const store: Catalogue = {
   "One row per athlete, session and exercise. A row you have changed stays as it is when the block is planned anew; weeks that are over stay too, as a record.":
     "Eine Zeile je Athlet:in, Einheit und Übung. Eine Zeile, die du geändert hast, bleibt, wie sie ist, wenn der Block neu geplant wird; vergangene Wochen bleiben auch, zum Nachlesen.",
   Plan: "Plan",
-  Week: "Woche",
   "Week of the block.": "Woche des Blocks.",
-  Begins: "Beginnt",
   "Day on which the week begins.": "Tag, an dem die Woche beginnt.",
   "Session of the week.": "Einheit der Woche.",
   "As in the table of exercises.": "Wie in der Tabelle der Übungen.",
-  Sets: "Sätze",
   "Number of sets; 0 leaves it out.": "Zahl der Sätze; 0 lässt sie weg.",
-  Repetitions: "Wiederholungen",
   "Amount of each set, with its unit.": "Umfang je Satz, mit Einheit.",
-  "How hard": "Intensität",
   "Share of the estimated maximum, and repetitions left in reserve.":
     "Anteil am geschätzten Maximum, und Wiederholungen in Reserve.",
-  "Load (kg)": "Last (kg)",
   "Bar and plates together.": "Stange und Scheiben zusammen.",
-  "Contacts or metres": "Kontakte oder Meter",
   "Of the whole exercise in this session, both sides together.":
     "Der ganzen Übung in dieser Einheit, beide Seiten zusammen.",
-  Why: "Warum",
   "The priority behind it.": "Die Priorität dahinter.",
-  "As planned": "Wie geplant",
   "The mark by which a row is known as planned. Change the others; clear this to make the row your own.":
     "Das Zeichen, an dem eine Zeile als geplant erkannt wird. Ändere die anderen; lösche es, um die Zeile zu deiner zu machen.",
   // priorityTable
@@ -177,16 +135,12 @@ export const store: Catalogue = {
   Priorities: "Prioritäten",
   "What to work on first, by the rule. Overrule under “Coach's choice” (another quality, or none) and say why: both stay when priorities are made anew.":
     "Woran zuerst zu arbeiten ist, nach der Regel. Entscheide unter „Eigene Wahl“ anders (eine andere Fähigkeit, oder none für keine) und sag, warum: Beides bleibt, wenn die Prioritäten neu entstehen.",
-  Rank: "Rang",
   "1 is the most urgent.": "1 ist am dringendsten.",
   "The physical quality to work on, by the rule.": "Die körperliche Fähigkeit, an der zu arbeiten ist, nach der Regel.",
   "The reason, with the numbers behind it.": "Der Grund, mit den Zahlen dahinter.",
-  "Coach's choice": "Eigene Wahl",
   "Another quality to work on instead, or none. Yours: it is never overwritten.":
     "Eine andere Fähigkeit, an der stattdessen zu arbeiten ist, oder none für keine. Deine: Sie wird nie überschrieben.",
-  "Coach's reason": "Eigener Grund",
   "Why you decide otherwise. Yours.": "Warum du anders entscheidest. Deiner.",
-  "As proposed": "Wie vorgeschlagen",
   "The mark by which a row is known as proposed. Clear it to make the row your own.":
     "Das Zeichen, an dem eine Zeile als vorgeschlagen erkannt wird. Lösche es, um die Zeile zu deiner zu machen.",
   "Rank {0} of “{1}”": "Rang {0} von „{1}“",
@@ -253,13 +207,11 @@ export const store: Catalogue = {
     "Pendelläufe von 20 m hin und zurück mit steigendem Tempo nach dem Signal, nach jedem kurze Pause; zwei Fehler beenden ihn.\nEs zählen die Meter des letzten vollen Laufs; jedes Mal gleiche Aufnahme und gleicher Boden.",
   "Splits of a 30 m sprint: how an athlete starts and how fast they become.":
     "Zwischenzeiten eines 30-m-Sprints: wie der Start ist und wie schnell es wird.",
-  Jumps: "Sprünge",
   "Countermovement and drop jumps by flight and contact time: power of the legs.":
     "Countermovement und Drop Jumps mit Flug- und Kontaktzeit: Schnellkraft der Beine.",
   Hops: "Einbeinsprünge",
   "Hops for distance on each leg: power and its difference between sides.":
     "Weite Sprünge auf jedem Bein: Schnellkraft und ihr Seitenunterschied.",
-  Throws: "Würfe",
   "Medicine-ball throws: power of the upper body.": "Medizinballwürfe: Schnellkraft des Oberkörpers.",
   "Sets to near failure with a known load: an estimated maximum without lifting it.":
     "Sätze bis nah ans Versagen mit bekannter Last: ein geschätztes Maximum, ohne es zu heben.",
@@ -276,19 +228,13 @@ export const store: Catalogue = {
     "Name, wie er auf deinen Testblättern steht. Jede Athlet:in steht hier einmal.",
   "Playing position, or any other role by which athletes are compared and qualities are weighted.":
     "Spielposition oder eine andere Rolle, nach der verglichen und Fähigkeiten gewichtet werden.",
-  Group: "Gruppe",
   "Team, age group or training group.": "Mannschaft, Altersklasse oder Trainingsgruppe.",
-  "Dominant side": "Starke Seite",
   "Left or right: the throwing arm or the leg of choice, as it matters in your sport.":
     "left (links) oder right (rechts): der Wurfarm oder das bevorzugte Bein, wie es in deinem Sport zählt.",
-  "Birth year": "Geburtsjahr",
   "The year alone; no formula here needs the day.": "Nur das Jahr; keine Formel hier braucht den Tag.",
-  "Body mass (kg)": "Körpergewicht (kg)",
   "Latest body mass in kg: for strength per body mass, and for power from jump heights.":
     "Neuestes Körpergewicht in kg: für die Kraft je Körpergewicht und für die Leistung aus Sprunghöhen.",
-  "Stature (cm)": "Körpergröße (cm)",
   "Standing height in cm: for hops by stature.": "Größe im Stand in cm: für Sprünge je Körpergröße.",
-  Notes: "Notizen",
   "Yours. Nothing here is read into any result.": "Deine. Nichts hier geht in ein Ergebnis ein.",
   // storeTable
   "No column is headed “{0}”{1}.": "Keine Spalte heißt „{0}“{1}.",
