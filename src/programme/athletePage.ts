@@ -9,7 +9,7 @@ import { type AskedStanding, sureAndMaybe } from "./demands";
 import { counted, listed } from "./listed";
 import { heading, type Page, type PagePart, paragraph, quiet, strong } from "./page";
 import type { QualityProfile, QualityStanding } from "./qualityProfile";
-import type { ReviewedChange } from "./review";
+import { isBetter, isWorse, type ReviewedChange } from "./review";
 import type { WeakerSide } from "./weakerSides";
 
 export type AthleteFacts = {
@@ -180,13 +180,16 @@ function whatChanged(changes: readonly ReviewedChange[]): PagePart[] {
         },
         { key: "real", heading: say`Was it real?`, meaning: say`The change against the test's own noise.` },
       ],
-      rows: changes.map(({ series, unit, before, after, overNoise }) => [
-        unit ? `${series} (${unit})` : series,
-        shortened(before),
-        shortened(after),
-        overNoise === null ? null : Number(overNoise.toFixed(1)),
-        realWords(overNoise),
-      ]),
+      rows: changes.map((change) => {
+        const { series, unit, before, after, overNoise } = change;
+        return [
+          unit ? `${series} (${unit})` : series,
+          shortened(before),
+          shortened(after),
+          overNoise === null ? null : Number(overNoise.toFixed(1)),
+          realWords(change),
+        ];
+      }),
       toFillIn: false,
     },
     {
@@ -211,10 +214,10 @@ function whatChanged(changes: readonly ReviewedChange[]): PagePart[] {
 /** Four figures, trailing zeros away. */
 const shortened = (score: number): number => Number(score.toPrecision(4));
 
-function realWords(overNoise: number | null): string {
-  if (overNoise === null) return say`noise not known`;
-  if (overNoise > 1) return say`yes, better`;
-  return overNoise < -1 ? say`yes, worse` : say`cannot tell`;
+function realWords(change: ReviewedChange): string {
+  if (change.overNoise === null) return say`noise not known`;
+  if (isBetter(change)) return say`yes, better`;
+  return isWorse(change) ? say`yes, worse` : say`cannot tell`;
 }
 
 /** Before the first retest: the results themselves. */

@@ -3,7 +3,7 @@ import { inSentence, say } from "../language/say";
 import type { Priority } from "../store/priorityTable";
 import { isSameWording, nameKey } from "../store/sameName";
 import { attendanceWords } from "./attendance";
-import type { Review, ReviewedChange } from "./review";
+import { isBetter, type Review, type ReviewedChange } from "./review";
 
 /** What becomes of a priority in the next cycle. */
 export type NextPriority = {
@@ -47,11 +47,11 @@ export function nextCycle(last: readonly Worked[], next: readonly Priority[], { 
     const going = worked
       .filter(({ quality }) => rankOf(fresh, quality) === null)
       .map(({ quality, rank }): NextPriority => {
-        const isBetter = ofQuality(told, quality).some(({ overNoise }) => overNoise !== null && overNoise > 1);
+        const hasImproved = ofQuality(told, quality).some(isBetter);
         return {
           ...{ athlete, quality, rankBefore: rank, rankNext: null },
-          fate: isBetter ? "done" : "set aside",
-          why: `${changeWords(told, quality)} ${isBetter ? say`Others come first now.` : say`Others come first now; it has not been shown to have improved.`}`,
+          fate: hasImproved ? "done" : "set aside",
+          why: `${changeWords(told, quality)} ${hasImproved ? say`Others come first now.` : say`Others come first now; it has not been shown to have improved.`}`,
         };
       });
     return [...coming, ...going];

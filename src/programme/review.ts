@@ -33,6 +33,11 @@ export type ReviewedChange = {
   readonly attendance: Attendance | null;
 };
 
+/** Beyond noise, for the better. */
+export const isBetter = ({ overNoise }: ReviewedChange): boolean => overNoise !== null && overNoise > 1;
+/** Beyond noise, for the worse. */
+export const isWorse = ({ overNoise }: ReviewedChange): boolean => overNoise !== null && overNoise < -1;
+
 /** What became of a test in the whole squad. */
 export type ReviewedGroup = {
   readonly series: string;

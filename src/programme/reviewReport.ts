@@ -4,7 +4,7 @@ import type { Estimate } from "../engine/confidence";
 import { mean } from "../engine/moments";
 import { say } from "../language/say";
 import { byReason } from "./byReason";
-import type { Review, ReviewedChange, ReviewedGroup } from "./review";
+import { isBetter, isWorse, type Review, type ReviewedChange, type ReviewedGroup } from "./review";
 
 /** Where a report of the review was read from, and when. */
 type Origin = { readonly source: string; readonly date: string };
@@ -272,9 +272,6 @@ export function reviewWorkReport(review: Review, origin: Origin): Report {
     ...{ marks: [], testAgain: [] },
   };
 }
-
-const isBetter = ({ overNoise }: ReviewedChange): boolean => overNoise !== null && overNoise > 1;
-const isWorse = ({ overNoise }: ReviewedChange): boolean => overNoise !== null && overNoise < -1;
 
 /** Percent of the group's sessions; null where the group held none. */
 const shareOf = ({ attendance }: ReviewedChange): number | null =>

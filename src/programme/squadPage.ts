@@ -11,7 +11,7 @@ import { type Away, daysMissed } from "./away";
 import type { SquadDemand } from "./demands";
 import { counted, listed, listedUpTo } from "./listed";
 import { heading, type Page, type PagePart, paragraph, quiet, strong } from "./page";
-import type { ReviewedChange } from "./review";
+import { isBetter, isWorse, type ReviewedChange } from "./review";
 
 export type SquadFacts = {
   /** "Squad", or the name of a group of it. */
@@ -144,8 +144,6 @@ function standing({ demands, comparedWith }: SquadFacts): PagePart[] {
 function whoChanged({ changes, untested }: SquadFacts): PagePart[] {
   const missed = untested.length > 0 ? [quiet(say`Not at the latest tests: ${listedUpTo(untested, mostNames)}.`)] : [];
   if (changes.length === 0) return [paragraph(say`Nobody has been tested again yet.`), ...missed];
-  const isBetter = ({ overNoise }: ReviewedChange) => overNoise !== null && overNoise > 1;
-  const isWorse = ({ overNoise }: ReviewedChange) => overNoise !== null && overNoise < -1;
   const tests = [...groupBy(changes, ({ series }) => series)];
   const sentence = (lead: string, own: readonly ReviewedChange[]): string => {
     const athletes = [...groupBy(own, ({ athlete }) => athlete)].sort((a, b) => b[1].length - a[1].length);
