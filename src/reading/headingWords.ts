@@ -1,3 +1,4 @@
+import { atStart } from "../language/say";
 import { leftWords, rightWords, type Side, sideOf } from "./vocabulary";
 
 /** One word of a heading, with what stands between it and the word before ("-" in "Single-leg"). */
@@ -53,7 +54,7 @@ export function joined(words: readonly HeadingWord[], kept: readonly boolean[]):
     if (!kept[at]) return;
     const glue = text === "" ? "" : kept[at - 1] && /^[-–/]$/.test(before) ? before : " ";
     const isNewFirst = text === "" && at > 0;
-    text += glue + (isNewFirst ? shown.charAt(0).toUpperCase() + shown.slice(1) : shown);
+    text += glue + (isNewFirst ? atStart(shown) : shown);
   });
   return text;
 }

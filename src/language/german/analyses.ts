@@ -1,5 +1,5 @@
-import type { Catalogue } from "../say";
-import { direction, firstCapital, side, sided } from "./grammar";
+import { atStart, type Catalogue } from "../say";
+import { direction, side, sided } from "./grammar";
 
 /** German of src/analyses. */
 export const analyses: Catalogue = {
@@ -169,11 +169,11 @@ export const analyses: Catalogue = {
   "No answer: {0}": "Keine Antwort: {0}",
   "Not judged: say what a retest of this test brings.": "Nicht beurteilt: Gib an, was ein Retest dieses Tests bringt.",
   "The {0} lasts longer by more than a retest brings.{1}": (which, stopped) =>
-    `${firstCapital(side(which))} hält länger durch, und zwar um mehr, als ein Retest bringt.${stopped}`,
+    `${atStart(side(which))} hält länger durch, und zwar um mehr, als ein Retest bringt.${stopped}`,
   "Cannot tell: {0}": "Nicht zu sagen: {0}",
   "Within what a retest brings.": "Im Rahmen dessen, was ein Retest bringt.",
   "The {0} was stopped, so the difference is at least this.": (which) =>
-    `${firstCapital(side(which))} wurde abgebrochen, also ist es mindestens so viel.`,
+    `${atStart(side(which))} wurde abgebrochen, also ist es mindestens so viel.`,
   "What a retest brings is not known for this test, so no difference is judged.":
     "Was ein Retest bringt, ist für diesen Test nicht bekannt; deshalb wird kein Unterschied beurteilt.",
   "{0} of {1} between the sides by more than {2}.": "Bei {0} von {1} unterscheiden sich die Seiten um mehr als {2}.",
@@ -610,7 +610,7 @@ export const analyses: Catalogue = {
     "1 Athlet:in hat keinen Rang: Weniger als 70 % von dem, was für sie zählt, wurde getestet.",
   "{0} athletes have no rank: less than 70 % of what counts for them was tested.":
     "{0} Athlet:innen haben keinen Rang: Weniger als 70 % von dem, was für sie zählt, wurde getestet.",
-  "{0} is not in the ranking: {1}.": (test, why) => `${test} fehlt in der Rangliste. ${firstCapital(why)}.`,
+  "{0} is not in the ranking: {1}.": (test, why) => `${test} fehlt in der Rangliste. ${atStart(why)}.`,
   "The test": "Der Test",
   "No battery is set up, so each test counts as a quality of its own and related tests count double.":
     "Es ist keine Testbatterie eingerichtet; deshalb zählt jeder Test als eigene Fähigkeit, und verwandte Tests zählen doppelt.",

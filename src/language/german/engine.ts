@@ -1,5 +1,5 @@
-import type { Catalogue } from "../say";
-import { firstCapital, quantity, sided, unitShown } from "./grammar";
+import { atStart, type Catalogue } from "../say";
+import { quantity, sided, unitShown } from "./grammar";
 
 /** German of src/engine. */
 export const engine: Catalogue = {
@@ -30,7 +30,7 @@ export const engine: Catalogue = {
   "athletes with both sides": "Athlet:innen mit beiden Seiten",
   // caution
   "The {0} ({1}) lies far beyond what was measured ({2}): extrapolated.": (what, estimate, measured) =>
-    `${firstCapital(what)}: ${estimate} liegt weit über dem, was gemessen wurde (${measured}), und ist hochgerechnet.`,
+    `${atStart(what)}: ${estimate} liegt weit über dem, was gemessen wurde (${measured}), und ist hochgerechnet.`,
   "The equation is trusted for a {0} of {1} to {2} {3}; {4} {5} is outside.":
     "Die Formel gilt als verlässlich bei {0} von {1} bis {2} {3}; {4} {5} liegt außerhalb.",
   "The {0} is estimated from a group's regression ({1}); track the raw result and set no training zone from it alone.":
@@ -233,7 +233,7 @@ export const engine: Catalogue = {
   "{0} must be a number.": (what) => `${quantity(what)} muss eine Zahl sein.`,
   "{0} and {1} must be equally many; there are {2} and {3}.": (first, second, ofFirst, ofSecond) =>
     `${quantity(first)} und ${quantity(second)} müssen gleich viele sein; es sind ${ofFirst} und ${ofSecond}.`,
-  "{0} is missing.": (what) => `${firstCapital(quantity(what))} fehlt.`,
+  "{0} is missing.": (what) => `${atStart(quantity(what))} fehlt.`,
   "{0} cannot be told: the athletes differ no more from each other than their own results do.":
     "{0} lässt sich nicht bestimmen: Die Athlet:innen unterscheiden sich nicht stärker voneinander als ihre eigenen Ergebnisse.",
   "More than half of the {0} are equal, so their median spread is zero.":
@@ -370,7 +370,7 @@ export const engine: Catalogue = {
   "plate weight": "Gewicht der Scheibe",
   "pairs of a plate": "Zahl der Paare einer Scheibe",
   "The {0} must be a whole number; {1} is not.": (what, value) =>
-    `${firstCapital(what)} muss eine ganze Zahl sein; ${value} ist keine.`,
+    `${atStart(what)} muss eine ganze Zahl sein; ${value} ist keine.`,
   // strength/rounding
   "{0} is below {1} ({2}); use a lighter implement or another exercise.": (target, what, lightest) =>
     `${target} liegt unter dem Möglichen (${what}: ${lightest}); nimm ein leichteres Gerät oder eine andere Übung.`,

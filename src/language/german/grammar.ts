@@ -1,3 +1,5 @@
+import { atStart } from "../say";
+
 /**
  * What German needs of the words that fill a place. English words that the code puts there as they are (a side, a
  * counted noun) are turned here; a word that is German already passes unchanged.
@@ -42,8 +44,6 @@ export const errorShown = (place: string): string => errors[place] ?? place;
 
 /** TRUE and FALSE as German Excel shows them. */
 export const truthShown = (place: string): string => place.replace("TRUE", "WAHR").replace("FALSE", "FALSCH");
-
-export const firstCapital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 // Names of quantities that refusals take from the code as they are.
 const quantities: Readonly<Record<string, string>> = {
@@ -142,7 +142,7 @@ export function quantity(place: string): string {
   const small = place.charAt(0).toLowerCase() + place.slice(1);
   const name = quantities[small];
   if (name === undefined) return place;
-  return small === place ? name : firstCapital(name);
+  return small === place ? name : atStart(name);
 }
 
 /** Units that have no symbol but a word. */
