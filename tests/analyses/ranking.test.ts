@@ -82,6 +82,13 @@ describe("ranking", () => {
     expect(rows.map(({ athlete }) => athlete)).toEqual(["A4", "A2", "A1", "A3", "A5"]);
   });
 
+  it("gathers them also where the battery has them in both our languages", () => {
+    const [jump, , sprint] = battery;
+    const mixed = [{ ...jump!, quality: "Strength" }, batteryTest({ test: "Throw", quality: "Kraft" }), sprint!];
+    const { moreColumns } = answer(squad(scores), {}, { ...noBackground, battery: mixed });
+    expect(moreColumns!.map(({ heading }) => heading)).toEqual(["Strength (T)", "Speed (T)"]);
+  });
+
   it("judges each athlete by the weights of the own role, and says them", () => {
     const roles = ["Wing", "Wing", "Back", "Back", "Back"];
     const weights = [

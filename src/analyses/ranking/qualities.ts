@@ -4,6 +4,7 @@ import { inSentence, say } from "../../language/say";
 import { seriesName } from "../../reading/measures";
 import type { TestResult } from "../../reading/testResult";
 import type { Background } from "../../store/background";
+import { wordingKey } from "../../store/sameName";
 import { athleteScores } from "../athleteScores";
 import { groupBy } from "../groupBy";
 import { areRepeats } from "../series";
@@ -56,7 +57,7 @@ export function qualitiesOf(
     if (!comparable.ok) return leaveOut(asReason(comparable.reasons[0]!.message));
     return [{ test, quality: (facts.quality ?? own[0]!.test) || say`All results`, direction: facts.direction, scores }];
   });
-  const byQuality = groupBy(ranked, ({ quality }) => quality.trim().toLowerCase());
+  const byQuality = groupBy(ranked, ({ quality }) => wordingKey(quality));
   return {
     qualities: [...byQuality.values()].map((tests) => ({ quality: tests[0]!.quality.trim(), tests })),
     unused,
