@@ -1,5 +1,5 @@
 import { groupBy } from "../analyses/groupBy";
-import { say } from "../language/say";
+import { atStart, say } from "../language/say";
 
 /**
  * Sentences such as "Ane Berg: never tested." told once for each reason: "Never tested: Ane Berg, Kari Dahl." Sentences
@@ -15,6 +15,6 @@ export function byReason(sentences: readonly string[], most = Number.POSITIVE_IN
     const names = alike.flatMap(({ who }) => who ?? []);
     if (names.length === 0) return why!;
     const more = names.length > most ? say` and ${names.length - most} more` : "";
-    return `${why!.charAt(0).toUpperCase()}${why!.slice(1)}: ${names.slice(0, most).join(", ")}${more}.`;
+    return `${atStart(why!)}: ${names.slice(0, most).join(", ")}${more}.`;
   });
 }

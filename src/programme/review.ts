@@ -1,4 +1,5 @@
 import { change } from "../analyses/change/change";
+import * as words from "../analyses/change/words";
 import { groupBy } from "../analyses/groupBy";
 import { type GroupChange, groupChange } from "../engine/change/groupChange";
 import { changeVerdicts } from "../engine/change/judgeChange";
@@ -121,8 +122,8 @@ function reviewTest(
   });
   if (rows.length === 0) return nothing(say`no athlete has results both before the block and since.`);
   const towards = test.direction === "higher" ? 1 : -1;
-  const improving = [changeVerdicts.clearImprovement, changeVerdicts.improvementBeyondNoise].map(asSentence);
-  const declining = [changeVerdicts.clearDecline, changeVerdicts.declineBeyondNoise].map(asSentence);
+  const improving = [changeVerdicts.clearImprovement, changeVerdicts.improvementBeyondNoise].map(words.verdict);
+  const declining = [changeVerdicts.clearDecline, changeVerdicts.declineBeyondNoise].map(words.verdict);
   const group = groupChange(
     rows.map(({ earlier }) => earlier),
     rows.map(({ later }) => later),
@@ -152,9 +153,6 @@ function withLatestSince(dated: readonly TestResult[], begins: string): TestResu
   for (const { athlete, date } of dated) if (date! > (latest.get(athlete) ?? "")) latest.set(athlete, date!);
   return dated.filter(({ athlete, date }) => date! < begins || date === latest.get(athlete));
 }
-
-/** A verdict of the engine as the analysis words it. */
-const asSentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Athletes of the squad without any result before the block, or since. */
 function whoLacksTests(
