@@ -1,4 +1,5 @@
 import { groupBy } from "../analyses/groupBy";
+import { daysOf } from "../analyses/sessions";
 import { say } from "../language/say";
 import type { TestResult } from "../reading/testResult";
 import { type Background, memberCalled } from "../store/background";
@@ -49,13 +50,7 @@ export function comparedWith(
 
 /** What the athlete's circle is called; null where nothing says it. */
 function circleName(results: readonly TestResult[], background: Background): (athlete: string) => string | null {
-  const year = Number(
-    results
-      .flatMap(({ date }) => date ?? [])
-      .sort()
-      .at(-1)
-      ?.slice(0, 4) ?? Number.NaN,
-  );
+  const year = Number(daysOf(results).at(-1)?.slice(0, 4) ?? Number.NaN);
   const names: Readonly<Partial<Record<Comparison, (member: SquadMember) => string | null>>> = {
     group: ({ group }) => (group === null ? null : say`the group ${group}`),
     role: ({ role }) => (role === null ? null : say`the role ${role}`),

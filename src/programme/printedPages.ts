@@ -1,4 +1,5 @@
 import { groupBy } from "../analyses/groupBy";
+import { daysOf } from "../analyses/sessions";
 import { say } from "../language/say";
 import { dayNumber } from "../reading/days";
 import type { TestResult } from "../reading/testResult";
@@ -35,17 +36,19 @@ export type PrintedFacts = {
 };
 
 /** A page for each athlete who has been tested; each is made from that athlete's own rows alone. */
-export const athletePages = (facts: PrintedFacts, background: Background): Page[] =>
-  facts.profiles.filter(isTested).map((profile) => {
+export function athletePages(facts: PrintedFacts, background: Background): Page[] {
+  const date = latestDay(facts);
+  return facts.profiles.filter(isTested).map((profile) => {
     const own = <Row extends { readonly athlete: string }>(rows: readonly Row[]): Row[] =>
       rows.filter(({ athlete }) => isSameName(athlete, profile.athlete));
     return athletePage({
-      ...{ profile, asked: askedOf(profile, background), date: latestDay(facts) },
+      ...{ profile, asked: askedOf(profile, background), date },
       priorities: [...own(facts.priorities)].sort((a, b) => a.rank - b.rank),
       ...{ sides: own(facts.sides), changes: own(facts.review?.changes ?? []), plan: own(facts.plan) },
       isMinor: isMinorIn(Number(facts.today.slice(0, 4)), profile.athlete, background),
     });
   });
+}
 
 /** The page for the head coach, of the whole squad or of one of its groups. */
 export function overviewPage(facts: PrintedFacts, background: Background, group: string | null): Page {
@@ -72,11 +75,7 @@ export function overviewPage(facts: PrintedFacts, background: Background, group:
 
 const isTested = ({ qualities }: QualityProfile): boolean => qualities.some(({ z }) => z !== null);
 
-const latestDay = ({ results, today }: PrintedFacts): string =>
-  results
-    .flatMap(({ date }) => date ?? [])
-    .sort()
-    .at(-1) ?? today;
+const latestDay = ({ results, today }: PrintedFacts): string => daysOf(results).at(-1) ?? today;
 
 /** Over the whole diary. */
 function attendances(diary: readonly DiaryEntry[], background: Background): (Attendance & { athlete: string })[] {
