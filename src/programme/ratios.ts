@@ -6,8 +6,8 @@ import { ofLatestDays } from "../analyses/sessions";
 import { sprintRuns } from "../analyses/sprints/sprintRuns";
 import { sprints } from "../analyses/sprints/sprints";
 import { dynamicStrengthIndex } from "../engine/jumps/dynamicStrengthIndex";
+import { median } from "../engine/moments";
 import { valueOr } from "../engine/result";
-import { quantile } from "../engine/standing/quantile";
 import { say } from "../language/say";
 import type { TestResult } from "../reading/testResult";
 import type { Background } from "../store/background";
@@ -63,19 +63,18 @@ export function ratiosOf(results: readonly TestResult[], background: Background)
   const nameOf = squadNames(background);
   const jumped = valueOr(jumps.compute(results, jumps.settings.parse({}), background), null)?.rows ?? [];
   const ran = valueOr(sprints.compute(results, sprints.settings.parse({}), background), null)?.rows ?? [];
-  const [ofDrops, ofJumps] = (["drop", "countermovement"] as const).map((kind) =>
-    qualityOfJump(kind, results, background),
-  );
+  const attempts = jumpAttempts(results, null).jumps;
+  const ofJump = (kind: JumpKind) => qualityOf(attempts.find((one) => one.kind === kind)?.attempt.test, background);
   const ofSprints = qualityOf(sprintRuns(results, "gates").runs[0]?.attempt.test, background);
   return [
     ...ratios(
       reactive,
-      ofDrops!,
+      ofJump("drop"),
       jumped.map(({ athlete, reactive: value }) => [nameOf(athlete), value]),
     ),
     ...ratios(
       utilisation,
-      ofJumps!,
+      ofJump("countermovement"),
       jumped.map(({ athlete, utilisation: value }) => [nameOf(athlete), value]),
     ),
     ...dynamicStrength(results, background, nameOf),
@@ -107,16 +106,7 @@ function ratios(
   found: readonly (readonly [athlete: string, value: number | null])[],
 ): Ratio[] {
   const values = found.flatMap(([athlete, value]) => (value === null ? [] : [{ athlete, value }]));
-  const middle =
-    values.length < fewestForMiddle
-      ? null
-      : valueOr(
-          quantile(
-            values.map(({ value }) => value),
-            0.5,
-          ),
-          null,
-        );
+  const middle = values.length < fewestForMiddle ? null : median(values.map(({ value }) => value));
   return values.map(({ athlete, value }) => ({ ...kind, athlete, value, middle, quality }));
 }
 
@@ -146,11 +136,6 @@ function dynamicStrength(
       return [athlete, valueOr(dynamicStrengthIndex(force, other.force), null)?.index ?? null] as const;
     }),
   );
-}
-
-function qualityOfJump(kind: JumpKind, results: readonly TestResult[], background: Background): string | null {
-  const jump = jumpAttempts(results, null).jumps.find((one) => one.kind === kind);
-  return qualityOf(jump?.attempt.test, background);
 }
 
 const qualityOf = (test: string | undefined, { battery }: Background): string | null =>

@@ -1,7 +1,6 @@
 import { groupBy } from "../analyses/groupBy";
 import type { ReportColumn } from "../analyses/report";
-import { valueOr } from "../engine/result";
-import { quantile } from "../engine/standing/quantile";
+import { median } from "../engine/moments";
 import { say } from "../language/say";
 import type { PlannedRow } from "../store/planTable";
 import type { Priority } from "../store/priorityTable";
@@ -202,14 +201,8 @@ function attendanceSentence({ attendance }: SquadFacts): string {
   const shares = attendance
     .filter(({ held }) => held > 0)
     .map(({ athlete, attended, held }) => ({ athlete, share: Math.min(attended / held, 1) }));
-  const middle = valueOr(
-    quantile(
-      shares.map(({ share }) => share),
-      0.5,
-    ),
-    null,
-  );
-  if (middle === null) return say`There is no diary of sessions to tell it from.`;
+  if (shares.length === 0) return say`There is no diary of sessions to tell it from.`;
+  const middle = median(shares.map(({ share }) => share));
   const percent = (share: number) => `${Math.round(100 * share)} %`;
   const low = shares.filter(({ share }) => share < lowAttendance).sort((a, b) => a.share - b.share);
   const told = low.map(({ athlete, share }) => `${athlete} (${percent(share)})`);
