@@ -10,7 +10,7 @@ const fateLabels: Readonly<Record<NextPriority["fate"], string>> = {
 };
 
 /** How many priorities of each fate there are, in a sentence. */
-export function fateWords(next: readonly NextPriority[]): string {
+function fateWords(next: readonly NextPriority[]): string {
   const count = (fate: NextPriority["fate"]) => next.filter((one) => one.fate === fate).length;
   return say`${count("carried over")} priorities are carried over and ${count("new")} are new; ${count("done")} are done and ${count("set aside")} set aside.`;
 }
