@@ -1,9 +1,10 @@
+import { groupBy } from "../analyses/groupBy";
 import type { ReportColumn } from "../analyses/report";
 import { say } from "../language/say";
 import type { Exercise } from "../store/exercises";
 import type { PlanRow } from "../store/planTable";
 import { isSameWording } from "../store/sameName";
-import { heading, type Page, type PagePart, quiet } from "./page";
+import { heading, type Page, type PagePart, paragraph, quiet } from "./page";
 
 const columns: readonly ReportColumn[] = [
   { key: "exercise", heading: say`Exercise`, meaning: say`What to do.` },
@@ -28,18 +29,11 @@ export function athleteSession(
   exercises: readonly Exercise[] = [],
 ): Page | null {
   const own = rowsOf(rows, week, session);
-  const [first] = own;
-  if (!first) return null;
-  return {
-    sheet: `${first.athlete} ${week}.${session}`,
-    title: first.athlete,
-    subtitle: subtitleOf(first),
-    parts: [
-      tableOf(own, hasLoads(own)),
-      ...cautionsOn(own, exercises),
-      { kind: "text", text: say`Rating of the session (0 to 10): ____   Minutes: ____`, tone: "plain" },
-    ],
-  };
+  return sessionPage(own, own[0]?.athlete ?? "", [
+    tableOf(own, hasLoads(own)),
+    ...cautionsOn(own, exercises),
+    paragraph(say`Rating of the session (0 to 10): ____   Minutes: ____`),
+  ]);
 }
 
 /** The same session of a group on one page: athlete by athlete. */
@@ -51,32 +45,26 @@ export function groupSession(
   exercises: readonly Exercise[] = [],
 ): Page | null {
   const own = rowsOf(rows, week, session);
-  const [first] = own;
-  if (!first) return null;
-  const athletes = [...new Set(own.map(({ athlete }) => athlete))];
-  return {
-    sheet: `${group} ${week}.${session}`,
-    title: group,
-    subtitle: subtitleOf(first),
-    parts: [
-      ...athletes.flatMap((athlete): PagePart[] => [
-        heading(athlete),
-        tableOf(
-          own.filter((row) => row.athlete === athlete),
-          hasLoads(own),
-        ),
-      ]),
-      ...cautionsOn(own, exercises),
-    ],
-  };
+  const byAthlete = groupBy(own, ({ athlete }) => athlete);
+  return sessionPage(own, group, [
+    ...[...byAthlete].flatMap(([athlete, planned]) => [heading(athlete), tableOf(planned, hasLoads(own))]),
+    ...cautionsOn(own, exercises),
+  ]);
 }
 
 /** Rows of a session that are to be done: with no sets, the coach has left one out. */
 const rowsOf = (rows: readonly PlanRow[], week: number, session: number): PlanRow[] =>
   rows.filter((row) => row.week === week && row.session === session && row.sets !== 0);
 
-const subtitleOf = ({ week, session, begins }: PlanRow): string =>
-  say`Week ${week} (from ${begins}), session ${session}`;
+/** The page of a session's rows; null where there are none. */
+function sessionPage([first]: readonly PlanRow[], title: string, parts: readonly PagePart[]): Page | null {
+  if (!first) return null;
+  const { week, session, begins } = first;
+  return {
+    ...{ sheet: `${title} ${week}.${session}`, title, parts },
+    subtitle: say`Week ${week} (from ${begins}), session ${session}`,
+  };
+}
 
 /** What to mind in every session, and in those exercises of this one that say so: each caution once. */
 function cautionsOn(rows: readonly PlanRow[], exercises: readonly Exercise[]): PagePart[] {
