@@ -1,11 +1,11 @@
 import { say } from "../language/say";
 import { areaAddress } from "../reading/address";
-import { type BeforeImage, restoreCells } from "./beforeImage";
+import { restoreCells } from "./beforeImage";
 import type { Deed, Restoration } from "./deed";
 import { trapHost } from "./hostRefusal";
 import { clearMarks } from "./marks";
 import { findTraces, type Traces } from "./removeAthleteTraces";
-import { readTables, rowsAtOnce, type StandingTable } from "./storeTables";
+import { imageOf, readTables, rowsAtOnce, type StandingTable } from "./storeTables";
 import { writeOrTakeBack } from "./takeBack";
 
 /** What stands of an athlete in the workbook, in numbers and places for the coach to read. */
@@ -93,17 +93,10 @@ type ClosedUp = {
  * where a person cuts rows out: they keep to their own row. A table with a row of totals keeps its length, with the
  * rows empty.
  */
-function closeUp(
-  { table, sheet, cells, area, before, hasTotals }: StandingTable,
-  removed: ReadonlySet<number>,
-): ClosedUp {
-  const image: BeforeImage = {
-    sheetId: sheet.id,
-    anchor: { tableId: table.id, row: area.row, column: area.column },
-    ...{ row: area.row, column: area.column, ...before },
-  };
+function closeUp(standing: StandingTable, removed: ReadonlySet<number>): ClosedUp {
+  const { table, sheet, cells, area, hasTotals } = standing;
   const { firstRow, body } = cells;
-  const whole = restoreCells(image, firstRow, area.column, body.length, area.columnCount);
+  const whole = restoreCells(imageOf(standing), firstRow, area.column, body.length, area.columnCount);
   const kept = body.flatMap((_, offset) => (removed.has(firstRow + offset) ? [] : [offset]));
   const order = hasTotals ? body.map((_, offset) => (removed.has(firstRow + offset) ? null : offset)) : kept;
   const rows = body.map((_, place) => order[place] ?? null);

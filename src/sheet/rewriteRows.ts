@@ -7,7 +7,7 @@ import { dressCells } from "./createStoreTable";
 import type { Deed, Restoration } from "./deed";
 import { cellsAtOnce, inPortions, type LongWork } from "./longWork";
 import { storeSheet } from "./storeSheet";
-import type { StandingTable } from "./storeTables";
+import { imageOf, type StandingTable } from "./storeTables";
 import { writeCells } from "./tableCells";
 import { styleColumn } from "./tableLook";
 import { writeOrTakeBack } from "./takeBack";
@@ -71,11 +71,7 @@ export async function rewriteRows<Row>(
   const remark = missing ? missingColumn(standing, missing.heading) : obstacleBelow(standing, below, changes.appended);
   if (remark) return { kind: "inTheWay", remark };
 
-  const image: BeforeImage = {
-    sheetId: standing.sheet.id,
-    anchor: { tableId: standing.table.id, row: standing.area.row, column: standing.area.column },
-    ...{ row: standing.area.row, column: standing.area.column, ...standing.before },
-  };
+  const image = imageOf(standing);
   const runs = cellRuns(changedCells(columns, standing, changes));
   const isUnchanged = runs.every(({ cells }) => cells.every(({ before, content }) => before === (content ?? "")));
   const inPlace = isUnchanged ? [] : runs;

@@ -8,6 +8,7 @@ import {
   rememberedTablesSetting,
 } from "../store/rememberedTables";
 import type { StoreRemark, StoreTableId, TableCells } from "../store/storeTable";
+import type { BeforeImage } from "./beforeImage";
 import type { CellGrid } from "./deed";
 
 /** What is known of the workbook's tables before any is read. */
@@ -121,6 +122,12 @@ export async function readTables(
   }
   return standing;
 }
+
+/** The table as it was before a write, where it was read with all that is needed to put it back. */
+export const imageOf = ({ table, sheet, area: { row, column }, before }: StandingTable): BeforeImage => ({
+  ...{ sheetId: sheet.id, anchor: { tableId: table.id, row, column }, row, column },
+  ...before,
+});
 
 const errorText = /^#(?:N\/A|GETTING_DATA|[A-Z0-9/]+[!?])$/;
 

@@ -9,11 +9,11 @@ import {
   priorityKey,
 } from "../store/priorityTable";
 import { columnOffsets, readStoreTable, type StoreRemark } from "../store/storeTable";
-import { type BeforeImage, restoreCells } from "./beforeImage";
+import { restoreCells } from "./beforeImage";
 import type { Deed, Restoration } from "./deed";
 import { trapHost } from "./hostRefusal";
 import { type PlannedTable, type Renewed, renewPlanned } from "./renewPlanned";
-import { findStoreTables, readTables, type StandingTable } from "./storeTables";
+import { findStoreTables, imageOf, readTables, type StandingTable } from "./storeTables";
 import { writeCells } from "./tableCells";
 import { writeOrTakeBack } from "./takeBack";
 
@@ -64,11 +64,8 @@ const decide = (decisions: readonly Decision[]): Promise<Decided | null> =>
       const [standing] = await readTables(context, [table], "before");
       const cells = decisionCells(standing!, decisions);
       if (!cells) return null;
-      const { sheet, area } = standing!;
-      const image: BeforeImage = {
-        ...{ sheetId: sheet.id, anchor: { tableId: table.id, row: area.row, column: area.column } },
-        ...{ row: area.row, column: area.column, ...standing!.before },
-      };
+      const { sheet } = standing!;
+      const image = imageOf(standing!);
       const deed: Deed = {
         what: say`Overruled a priority of ${decisions[0]!.athlete} on ${standing!.cells.sheet}.`,
         steps: cells.map(

@@ -3,13 +3,13 @@ import { areaAddress } from "../reading/address";
 import { type QualityWeight, weightsMatrix, weightsTable } from "../store/qualityWeights";
 import { isSameWording, wordingKey } from "../store/sameName";
 import { columnOffsets, type StoreRemark } from "../store/storeTable";
-import { type BeforeImage, restoreCells } from "./beforeImage";
+import { restoreCells } from "./beforeImage";
 import { cellRuns } from "./cellRuns";
 import type { Deed, Restoration } from "./deed";
 import { trapHost } from "./hostRefusal";
 import { makeMissing } from "./setUp";
 import { weightsSheet } from "./storeSheet";
-import { findStoreTables, readTables, type StandingTable } from "./storeTables";
+import { findStoreTables, imageOf, readTables, type StandingTable } from "./storeTables";
 import { writeCells } from "./tableCells";
 import { look } from "./tableLook";
 import { writeOrTakeBack } from "./takeBack";
@@ -69,10 +69,7 @@ async function renew(
 
   const changed = changedCells(standing, nameColumn, grown, weights);
   const runs = cellRuns(changed);
-  const image: BeforeImage = {
-    ...{ sheetId: sheet.id, anchor: { tableId: table.id, row: area.row, column: area.column } },
-    ...{ row: area.row, column: area.column, ...standing.before },
-  };
+  const image = imageOf(standing);
   const rowCount = area.rowCount + grown.below;
   const columnCount = area.columnCount + grown.roles.length;
   const isGrown = rowCount > area.rowCount || columnCount > area.columnCount;
