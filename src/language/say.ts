@@ -41,8 +41,9 @@ export function say(parts: TemplateStringsArray, ...values: readonly unknown[]):
 export const sentenceOf = (parts: readonly string[]): string =>
   parts.reduce((text, part, index) => `${text}{${index - 1}}${part}`);
 
+// Most words have no places, and some are said for every row of a table.
 const filled = (wording: string, places: readonly string[]): string =>
-  wording.replace(/\{(\d+)\}/g, (_, place: string) => places[Number(place)] ?? "");
+  places.length === 0 ? wording : wording.replace(/\{(\d+)\}/g, (_, place: string) => places[Number(place)] ?? "");
 
 /** A number, alone or with its unit, with the decimal mark of the language. Other words stay as they are. */
 export function numeral(value: number | string): string {
