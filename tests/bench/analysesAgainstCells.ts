@@ -1,17 +1,11 @@
 import { analyses } from "../../src/analyses";
 import type { AnyAnalysis } from "../../src/analyses/analysis";
-import { describe as describeAnswer } from "../../src/analyses/describe";
 import type { Report } from "../../src/analyses/report";
-import { seriesOf } from "../../src/analyses/seriesOf";
 import { createEngine, createHost } from "../../src/host";
-import { gridAddress } from "../../src/reading/address";
-import { usesOf } from "../../src/reading/columns";
-import { readResults } from "../../src/reading/readResults";
-import { recogniseColumns } from "../../src/reading/recogniseColumns";
 import { readSelection } from "../../src/sheet/readSelection";
 import { takeBack } from "../../src/sheet/takeBack";
 import { writeReport } from "../../src/sheet/writeReport";
-import { noBackground } from "../../src/store/background";
+import { askGrid } from "../askGrid";
 import { longSheet, type SheetCell } from "./longSheet";
 import { milliseconds, ratio, secondsOf, verdict } from "./time";
 
@@ -74,15 +68,8 @@ const fill = (cells: readonly SheetCell[][]): Promise<void> =>
 
 function ask(analysis: AnyAnalysis, selection: Awaited<ReturnType<typeof readSelection>>): Report | null {
   if (selection.kind === "empty") return null;
-  const { grid } = selection;
-  const map = recogniseColumns(grid);
-  const reading = readResults(grid, map);
-  const { tests } = seriesOf(analysis, reading, noBackground);
-  const described = describeAnswer({
-    ...{ analysis, reading, uses: usesOf(map), test: tests[0] ?? "", background: noBackground },
-    ...{ settings: analysis.settings.parse({}), source: gridAddress(grid), date: "2026-11-20" },
-  });
-  return described.ok ? described.value : null;
+  const { answer } = askGrid(analysis, selection.grid);
+  return answer.ok ? answer.value : null;
 }
 
 /** The same cells in, and as many as the answer has out, on a sheet of their own that goes again. */

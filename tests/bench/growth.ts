@@ -1,11 +1,6 @@
 import { analyses } from "../../src/analyses";
-import { describe as describeAnswer } from "../../src/analyses/describe";
-import { seriesOf } from "../../src/analyses/seriesOf";
-import { usesOf } from "../../src/reading/columns";
 import type { Cell, Grid } from "../../src/reading/grid";
-import { readResults } from "../../src/reading/readResults";
-import { recogniseColumns } from "../../src/reading/recogniseColumns";
-import { noBackground } from "../../src/store/background";
+import { askGrid } from "../askGrid";
 import { longSheet } from "./longSheet";
 import { milliseconds, secondsOf, verdict } from "./time";
 
@@ -25,13 +20,7 @@ export async function growth(sizes: readonly number[]): Promise<void> {
     };
     seconds.push(
       await secondsOf(rows > 200_000 ? 1 : 3, () => {
-        const map = recogniseColumns(grid);
-        const reading = readResults(grid, map);
-        const { tests } = seriesOf(asymmetry, reading, noBackground);
-        const answer = describeAnswer({
-          ...{ analysis: asymmetry, reading, uses: usesOf(map), test: tests[0]!, background: noBackground },
-          ...{ settings: asymmetry.settings.parse({}), source: "Test!A1", date: "2026-11-20" },
-        });
+        const { answer } = askGrid(asymmetry, grid);
         if (!answer.ok) throw new Error(answer.reasons[0]!.message);
       }),
     );

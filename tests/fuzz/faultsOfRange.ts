@@ -1,21 +1,19 @@
 import { analyses } from "../../src/analyses";
 import type { AnyAnalysis } from "../../src/analyses/analysis";
-import { describe as describeAnswer } from "../../src/analyses/describe";
-import { seriesOf } from "../../src/analyses/seriesOf";
-import { addressOf, gridAddress, placeOf } from "../../src/reading/address";
-import { type ColumnMap, holdsResults, offsetOf, usesOf } from "../../src/reading/columns";
+import type { Report } from "../../src/analyses/report";
+import type { Result } from "../../src/engine/result";
+import { addressOf, placeOf } from "../../src/reading/address";
+import { type ColumnMap, holdsResults, offsetOf } from "../../src/reading/columns";
 import { type Grid, isCellError, textOf } from "../../src/reading/grid";
-import { type Reading, readResults } from "../../src/reading/readResults";
-import { recogniseColumns } from "../../src/reading/recogniseColumns";
-import { noBackground } from "../../src/store/background";
+import type { Reading } from "../../src/reading/readResults";
+import { askGrid } from "../askGrid";
 import type { Random } from "./random";
 
 /** Reads a selection and asks an analysis of it, as the pane does; gives what must not be, in words. */
 export function faultsOfRange(grid: Grid, random: Random): string[] {
-  const map = recogniseColumns(grid);
-  const reading = readResults(grid, map);
   const analysis: AnyAnalysis = random.oneOf(analyses);
-  return [...dropped(grid, map, reading), ...strange(reading), ...faultsOfAnswer(analysis, grid, map, reading)];
+  const { map, reading, answer } = askGrid(analysis, grid);
+  return [...dropped(grid, map, reading), ...strange(reading), ...faultsOfAnswer(analysis, reading, answer)];
 }
 
 /** Filled cells among the results that are neither used, nor told of by their address, nor of a row that is told of. */
@@ -55,18 +53,13 @@ function strange({ results, remarks }: Reading): string[] {
   ];
 }
 
-function faultsOfAnswer(analysis: AnyAnalysis, grid: Grid, map: ColumnMap, reading: Reading): string[] {
-  const { tests } = seriesOf(analysis, reading, noBackground);
-  const described = describeAnswer({
-    ...{ analysis, reading, uses: usesOf(map), test: tests[0] ?? "", background: noBackground },
-    ...{ settings: analysis.settings.parse({}), source: gridAddress(grid), date: "2026-11-20" },
-  });
-  if (!described.ok) {
-    return described.reasons.some(({ message }) => !isSentence(message))
+function faultsOfAnswer(analysis: AnyAnalysis, reading: Reading, answer: Result<Report>): string[] {
+  if (!answer.ok) {
+    return answer.reasons.some(({ message }) => !isSentence(message))
       ? [`${analysis.id}: a refusal without words`]
       : [];
   }
-  const { table, summary, cautions, provenance, marks } = described.value;
+  const { table, summary, cautions, provenance, marks } = answer.value;
   const readAt = new Set([...reading.results, ...reading.remarks].map(({ cell }) => cell));
   const place = table.columns.findIndex(({ key }) => key === table.rowKey);
   const keys = table.rows.map((row) => row[place]);

@@ -1,15 +1,9 @@
 import { analyses } from "../../src/analyses";
-import { describe as describeAnswer } from "../../src/analyses/describe";
-import { seriesOf } from "../../src/analyses/seriesOf";
 import type { Host } from "../../src/host";
-import { gridAddress } from "../../src/reading/address";
-import { usesOf } from "../../src/reading/columns";
-import { readResults } from "../../src/reading/readResults";
-import { recogniseColumns } from "../../src/reading/recogniseColumns";
 import { readSelection } from "../../src/sheet/readSelection";
 import { takeBack } from "../../src/sheet/takeBack";
 import { writeReport } from "../../src/sheet/writeReport";
-import { noBackground } from "../../src/store/background";
+import { askGrid } from "../askGrid";
 
 const trials = ["Left 1 (cm)", "Left 2 (cm)", "Left 3 (cm)", "Right 1 (cm)", "Right 2 (cm)", "Right 3 (cm)"];
 
@@ -34,16 +28,9 @@ const asymmetry = analyses.find(({ id }) => id === "asymmetry")!;
 export async function analyse() {
   const selection = await readSelection();
   if (selection.kind === "empty") throw new Error("Nothing is selected.");
-  const { grid } = selection;
-  const map = recogniseColumns(grid);
-  const reading = readResults(grid, map);
-  const { tests } = seriesOf(asymmetry, reading, noBackground);
-  const described = describeAnswer({
-    ...{ analysis: asymmetry, reading, uses: usesOf(map), test: tests[0]!, background: noBackground },
-    ...{ settings: {}, source: gridAddress(grid), date: "2026-11-20" },
-  });
-  if (!described.ok) throw new Error(described.reasons[0]!.message);
-  const written = await writeReport(described.value, "soak");
+  const { answer } = askGrid(asymmetry, selection.grid);
+  if (!answer.ok) throw new Error(answer.reasons[0]!.message);
+  const written = await writeReport(answer.value, "soak");
   if (written.kind !== "written") throw new Error(written.kind);
   return written.deed;
 }
