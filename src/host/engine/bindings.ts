@@ -16,15 +16,10 @@ export type Binding = {
 export class Bindings {
   readonly #book: Book;
   #bindings: readonly Binding[] = [];
+  #isFollowing = false;
 
   constructor(book: Book) {
     this.#book = book;
-    book.changes.listen((change) => {
-      if (this.#bindings.length === 0) return;
-      this.#bindings = this.#bindings.map((binding) =>
-        binding.area ? { ...binding, area: shifted(binding.area, change) } : binding,
-      );
-    });
   }
 
   list(): readonly Binding[] {
@@ -37,6 +32,7 @@ export class Bindings {
 
   /** Binds; who is bound by this id already is bound anew. */
   add(binding: Binding): void {
+    this.#follow();
     this.#bindings = [...this.#bindings.filter(({ id }) => id !== binding.id), binding];
   }
 
@@ -49,6 +45,17 @@ export class Bindings {
     if (tableId === null) return area;
     const table = this.#book.tables.get(tableId);
     return table && { book: this.#book, sheetId: table.sheetId, ...table.rectangle };
+  }
+
+  /** Begins with the first binding: while nobody listens, a change costs less. */
+  #follow(): void {
+    if (this.#isFollowing) return;
+    this.#isFollowing = true;
+    this.#book.changes.listen((change) => {
+      this.#bindings = this.#bindings.map((binding) =>
+        binding.area ? { ...binding, area: shifted(binding.area, change) } : binding,
+      );
+    });
   }
 }
 
