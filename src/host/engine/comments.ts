@@ -86,14 +86,14 @@ export class Comments {
 
   addReply(commentId: string, remark: Remark): string {
     const id = freshIdentity();
-    const replies = this.get(commentId)?.comment.replies ?? [];
+    const replies = this.#comments.get(commentId)?.replies ?? [];
     this.change(commentId, { replies: [...replies, { ...remark, id, created: new Date() }] }, "ReplyAdded", [id]);
     return id;
   }
 
   /** Says a reply anew, or with null takes it away. */
   changeReply(commentId: string, id: string, remark: Remark | null): void {
-    const replies = this.get(commentId)?.comment.replies ?? [];
+    const replies = this.#comments.get(commentId)?.replies ?? [];
     const left = replies.flatMap((reply) => (reply.id === id ? (remark ? [{ ...reply, ...remark }] : []) : [reply]));
     this.change(commentId, { replies: left }, remark ? "ReplyEdited" : "ReplyDeleted", [id]);
   }
