@@ -82,6 +82,9 @@ export const verticalAlignments = {
   Bottom: VerticalAlign.BOTTOM,
 } as const;
 
+/** Indentation of one level in the engine's pixels. */
+export const indentLevel = 9;
+
 export const isWrapped = (style: IStyleData): boolean => style.tb === WrapStrategy.WRAP;
 
 export type Edge = "t" | "b" | "l" | "r";

@@ -24,8 +24,5 @@ export const verticalAlignments: { readonly [name: string]: VerticalAlign } = {
 export const markedHorizontal = { centerContinuous: "CenterAcrossSelection", fill: "Fill" } as const;
 export const markedVertical = { justify: "Justify", distributed: "Distributed" } as const;
 
-/** One level of indentation in the grid's pixels. */
-export const indentLevel = 9;
-
 /** Directions of reading as the file numbers them. */
 export const readingOrders = ["Context", "LeftToRight", "RightToLeft"] as const;

@@ -1,5 +1,5 @@
 import { BooleanNumber, HorizontalAlign, VerticalAlign, WrapStrategy } from "@univerjs/core";
-import { horizontalAlignments, isWrapped, verticalAlignments } from "../../engine/styles";
+import { horizontalAlignments, indentLevel, isWrapped, verticalAlignments } from "../../engine/styles";
 import { refuse } from "../errors";
 import type { Scalar } from "../proxies/proxyClass";
 import { oneOf, wholeNumber, wordsOf } from "./arguments";
@@ -17,9 +17,6 @@ const nearestVertical: Readonly<Record<string, VerticalAlign>> = {
   Justify: VerticalAlign.TOP,
   Distributed: VerticalAlign.MIDDLE,
 };
-
-/** Indentation of one level in the engine's pixels. */
-const indent = 9;
 
 // biome-ignore lint/suspicious/noExplicitAny: enumerations of the published types are nominal; their values are words.
 const enumeration = (get: (target: Looked) => string | null, set: (target: Looked, value: any) => void) =>
@@ -43,8 +40,8 @@ export const alignment = {
     },
   ),
   indentLevel: {
-    get: (target) => lookOf(target, (style) => Math.round((style.pd?.l ?? 0) / indent)),
-    set: (target, level) => putLook(target, { pd: { l: wholeNumber(level, "The indent", 0) * indent } }),
+    get: (target) => lookOf(target, (style) => Math.round((style.pd?.l ?? 0) / indentLevel)),
+    set: (target, level) => putLook(target, { pd: { l: wholeNumber(level, "The indent", 0) * indentLevel } }),
   } as Scalar<Looked, number>,
   readingOrder: keptMark("readingOrder", "Context", word(wordsOf("ReadingOrder"), "The order")),
   shrinkToFit: keptMark("shrinkToFit", false, truth),

@@ -1,8 +1,8 @@
 import { BooleanNumber, type IBorderData, type IStyleData, WrapStrategy } from "@univerjs/core";
 import type { CellMarks } from "../../engine/cellMarks";
+import { indentLevel } from "../../engine/styles";
 import {
   horizontalAlignments,
-  indentLevel,
   markedHorizontal,
   markedVertical,
   readingOrders,

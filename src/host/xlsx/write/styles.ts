@@ -1,8 +1,8 @@
 import { BooleanNumber, type IBorderData, type IStyleData, type Nullable, WrapStrategy } from "@univerjs/core";
 import type { CellMarks } from "../../engine/cellMarks";
+import { indentLevel } from "../../engine/styles";
 import {
   horizontalAlignments,
-  indentLevel,
   markedHorizontal,
   markedVertical,
   readingOrders,
