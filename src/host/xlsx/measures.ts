@@ -12,3 +12,6 @@ export const widthOfPixels = (pixels: number): number => Math.trunc((pixels / di
 export const pixelsOfHeight = (points: number): number => (points * 96) / 72;
 
 export const heightOfPixels = (pixels: number): number => (pixels * 72) / 96;
+
+/** Drawings measure in English metric units: 12,700 to a point. */
+export const perPoint = 12700;

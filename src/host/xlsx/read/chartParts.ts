@@ -1,9 +1,8 @@
 import type { ChartPart } from "../../engine/charts";
 import { apiWord, dashes, labelContents, labelPlaces, trendlines } from "../chartWords";
+import { perPoint } from "../measures";
 import { childOf, childrenOf, numberOf, truthOf, type XmlElement } from "../package/xml";
 import type { Colours } from "./colours";
-
-const perPoint = 12700;
 
 /** Only what is there: what a file does not say has the chart's own default. */
 export const defined = <Value>(values: { readonly [key: string]: Value | undefined }): ChartPart =>

@@ -1,6 +1,7 @@
 import type { IWorksheetData } from "@univerjs/core";
 import { type Chart, type ChartPart, type ChartSeries, newSeries } from "../../engine/charts";
 import { apiWord, blanks, legendPlaces, markers, tickLabelPlaces, tickMarks } from "../chartWords";
+import { perPoint } from "../measures";
 import type { WorkbookPackage } from "../package/workbookPackage";
 import { childOf, childrenOf, numberOf, truthOf, type XmlElement } from "../package/xml";
 import {
@@ -26,7 +27,6 @@ export type ReadChart = {
   readonly left: readonly string[];
 };
 
-const perPoint = 12700;
 const pointsPerPixel = 0.75;
 
 /** The charts that lie on a sheet, as far as they are of a kind that is drawn here. */

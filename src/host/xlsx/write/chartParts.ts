@@ -1,10 +1,8 @@
 import type { ChartPart } from "../../engine/charts";
 import { dashes, fileWord, labelContents, labelPlaces } from "../chartWords";
+import { perPoint } from "../measures";
 import { fileColour } from "./colours";
 import { escaped, tag } from "./markup";
-
-/** Drawings measure in English metric units: 12,700 to a point. */
-export const perPoint = 12700;
 
 export const text = (value: unknown) => (typeof value === "string" ? value : undefined);
 export const number = (value: unknown) => (typeof value === "number" ? value : undefined);

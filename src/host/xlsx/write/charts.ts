@@ -1,12 +1,12 @@
 import { type Chart, type ChartData, type ChartPart, type ChartSeries, labelsOf } from "../../engine/charts";
 import { blanks, fileWord, legendPlaces, markers, tickLabelPlaces, tickMarks, trendlines } from "../chartWords";
+import { perPoint } from "../measures";
 import {
   inner,
   type LabelledKind,
   labelContent,
   lineTag,
   number,
-  perPoint,
   shapeTag,
   solid,
   text,
