@@ -2,6 +2,7 @@ import type { IStyleData } from "@univerjs/core";
 import type { Book } from "../../engine/book";
 import { type CellMarks, uniformMark } from "../../engine/cellMarks";
 import { mark } from "../../engine/markCells";
+import type { NamedStyle } from "../../engine/namedStyles";
 import { applyStyle, uniform } from "../../engine/styles";
 import { refuse } from "../errors";
 import type { Scalar } from "../proxies/proxyClass";
@@ -16,7 +17,7 @@ export type Looked = Areas | NamedStyleTarget;
 
 export const isNamedStyle = (target: Looked): target is NamedStyleTarget => !Array.isArray(target);
 
-const styleOf = ({ book, name }: NamedStyleTarget) =>
+export const styleOf = ({ book, name }: NamedStyleTarget): NamedStyle =>
   book.namedStyles.named(name) ?? refuse("ItemNotFound", "The style is gone.");
 
 /** What all cells have of a look, or null where they differ; of a style what it says. */
@@ -54,9 +55,9 @@ export function keptMark<Key extends keyof CellMarks, Value extends CellMarks[Ke
     get: (target) => markOf(target, key, (value) => value ?? standard),
     set: (target, value) => {
       const checked = check(value);
+      if (isNamedStyle(target)) putMark(target, key, checked === standard ? null : checked);
       // What cells are anyway needs no mark, unless their row, column or sheet says otherwise.
-      const isPlain = checked === standard && (isNamedStyle(target) || !isMarked(target, key));
-      putMark(target, key, isPlain ? null : checked);
+      else if (checked !== standard || isMarked(target, key)) mark(target, { [key]: checked });
     },
   };
 }

@@ -98,12 +98,7 @@ function writeBorder(
 ) {
   if (isNamedStyle(areas)) {
     const edge = styleEdge(side);
-    let before: IBorderStyleData | null = null;
-    lookOf(areas, (style) => {
-      before = edgeOf(style, edge) ?? null;
-      return 0;
-    });
-    putLook(areas, { bd: { [edge]: border(before) } });
+    putLook(areas, { bd: { [edge]: border(lookOf(areas, (style) => edgeOf(style, edge) ?? null)) } });
     return;
   }
   for (const area of areas) {
@@ -113,12 +108,7 @@ function writeBorder(
       const at = { ...area, row, column, rowCount: 1, columnCount: 1 };
       const bd: IBorderData = {};
       for (const edge of edges) {
-        let before: IBorderStyleData | null = null;
-        uniform([at], (style) => {
-          before = edgeOf(style, edge) ?? null;
-          return 0;
-        });
-        bd[edge] = border(before);
+        bd[edge] = border(uniform([at], (style) => edgeOf(style, edge) ?? null));
       }
       return { bd };
     });
@@ -177,7 +167,7 @@ export const RangeBorderCollection: ProxyClass<Excel.RangeBorderCollection, Look
   Looked
 >("RangeBorderCollection", {
   items: { of: () => RangeBorder, list: (areas) => sides.slice(0, 6).map((side) => ({ areas, side })) },
-  scalars: { count: { get: () => sides.length }, tintAndShade: keptMark("borderTint", 0, shade) },
+  scalars: { count: { get: () => sides.length }, tintAndShade: tint },
   methods: {
     getItem: {
       of: () => RangeBorder,

@@ -6,13 +6,10 @@ import { type ProxyClass, proxyClass, type Scalar } from "../proxies/proxyClass"
 import { enumerations } from "../published/enumerations";
 import { alignment } from "./alignment";
 import { text, wholeNumber } from "./arguments";
-import { type NamedStyleTarget, truth } from "./looked";
+import { type NamedStyleTarget, styleOf, truth } from "./looked";
 import type { Areas } from "./rangeAreas";
 import { RangeBorderCollection } from "./rangeBorders";
 import { cellProtection, RangeFill, RangeFont } from "./rangeFormat";
-
-const styleOf = ({ book, name }: NamedStyleTarget): NamedStyle =>
-  book.namedStyles.named(name) ?? refuse("ItemNotFound", "The style is gone.");
 
 /** "Heading1", as Excel.BuiltInStyle writes it, and "Heading 1", as the workbook does. */
 const otherNames: Readonly<Record<string, string>> = {
