@@ -3,8 +3,7 @@ import type { Book } from "../../engine/book";
 import { addressOf } from "../../engine/references";
 import { calculateFormula, isWorksheetFunction, type Outcome } from "../../engine/worksheetFunctions";
 import { refuse } from "../errors";
-import { type Members, type ProxyClass, proxyClass } from "../proxies/proxyClass";
-import { publishedMembers } from "../published/members";
+import { type Members, type ProxyClass, proxyClass, publishedNames } from "../proxies/proxyClass";
 
 /** A call of a worksheet function: what it gave, and as text, for calls it stands in. */
 type CallTarget = { readonly text: string; readonly outcome: Outcome };
@@ -61,10 +60,7 @@ const call = (member: string) => ({
 });
 
 /** All functions that formulas know here (excel/excel-add-ins-worksheet-functions); others refuse by their names. */
-const offered = (publishedMembers.Functions ?? "")
-  .split(" ")
-  .map((member) => member.split(/\(\)@|@/)[0]!)
-  .filter((member) => isWorksheetFunction(nameInCells(member)));
+const offered = publishedNames("Functions").filter((member) => isWorksheetFunction(nameInCells(member)));
 
 export const Functions: ProxyClass<Excel.Functions, Book> = proxyClass<Excel.Functions, Book>("Functions", {
   methods: Object.fromEntries(offered.map((member) => [member, call(member)])),

@@ -1,4 +1,6 @@
 import { cellAddress, columnLetters, columnNumber } from "../../engine/addresses";
+import type { Area } from "../../engine/area";
+import { readFormulas } from "../../engine/cells";
 
 const outsideQuotes = (formula: string, change: (code: string) => string): string =>
   formula
@@ -20,6 +22,10 @@ export function toR1C1<T>(formula: T, row: number, column: number): T | string {
     ),
   );
 }
+
+/** Formulas of an area in R1C1 style; where there is none, the value. */
+export const formulasInR1C1 = (area: Area) =>
+  readFormulas(area).map((row, r) => row.map((formula, c) => toR1C1(formula, area.row + r, area.column + c)));
 
 /** The way back. */
 export function fromR1C1(formula: unknown, row: number, column: number): unknown {

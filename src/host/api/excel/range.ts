@@ -45,7 +45,7 @@ import { clearAreas, clearOrReset, setControl } from "./cellControl";
 import { readCells, readColumns, readRows, writeCells, writeColumns, writeRows } from "./cellProperties";
 import { ConditionalFormatCollection } from "./conditionalFormats";
 import { DataValidation } from "./dataValidation";
-import { fromR1C1, toR1C1 } from "./r1c1";
+import { formulasInR1C1, fromR1C1 } from "./r1c1";
 import { areasTarget, RangeAreas } from "./rangeAreas";
 import { RangeFormat } from "./rangeFormat";
 import { RangeSort } from "./rangeSort";
@@ -129,9 +129,7 @@ export const Range: ProxyClass<Excel.Range, Area> = proxyClass<Excel.Range, Area
     formulas: { get: perCell(readFormulas), set: writeChecked },
     formulasLocal: { get: perCell(readFormulas), set: writeChecked },
     formulasR1C1: {
-      get: perCell((area) =>
-        readFormulas(area).map((row, r) => row.map((f, c) => toR1C1(f, area.row + r, area.column + c))),
-      ),
+      get: perCell(formulasInR1C1),
       set: (area, given) =>
         writeChecked(
           area,

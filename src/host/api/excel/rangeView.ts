@@ -4,7 +4,7 @@ import { readFormats, readFormulas, readText, readTypes, readValues } from "../.
 import { isColumnHidden, isRowHidden } from "../../engine/layout";
 import { type ProxyClass, proxyClass } from "../proxies/proxyClass";
 import { wholeNumber } from "./arguments";
-import { toR1C1 } from "./r1c1";
+import { formulasInR1C1 } from "./r1c1";
 import { Range } from "./range";
 
 /** Keeps only what stands in visible rows and columns. */
@@ -26,11 +26,7 @@ export const RangeView: ProxyClass<Excel.RangeView, Area> = proxyClass<Excel.Ran
     formulas: { get: (area) => visible(area, readFormulas(area)) },
     formulasLocal: { get: (area) => visible(area, readFormulas(area)) },
     formulasR1C1: {
-      get: (area) =>
-        visible(
-          area,
-          readFormulas(area).map((row, r) => row.map((formula, c) => toR1C1(formula, area.row + r, area.column + c))),
-        ),
+      get: (area) => visible(area, formulasInR1C1(area)),
     },
     index: { get: (area) => area.row },
     numberFormat: { get: (area) => visible(area, readFormats(area)) },

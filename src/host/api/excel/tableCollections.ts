@@ -24,13 +24,13 @@ export const tableOf = ({ book, tableId }: TableTarget): BookTable =>
 const listed = ({ book, sheetId }: TablesOf): TableTarget[] =>
   book.tables.list(sheetId ?? undefined).map((table) => ({ book, tableId: table.id }));
 
+/** Whether a name or id, in small letters, is the table's. */
+const isCalled = (target: TableTarget, wanted: string): boolean =>
+  [tableOf(target).name, target.tableId].some((own) => own.toLowerCase() === wanted);
+
 const byKey = (tables: TablesOf, key: unknown): TableTarget | null => {
   const wanted = text(key, "A table's name or id").toLowerCase();
-  return (
-    listed(tables).find((target) =>
-      [tableOf(target).name, target.tableId].some((own) => own.toLowerCase() === wanted),
-    ) ?? null
-  );
+  return listed(tables).find((target) => isCalled(target, wanted)) ?? null;
 };
 
 /** Refuses a place where no table can be: another table or merged cells in it. */
@@ -132,11 +132,7 @@ const within = ({ book, area, fullyContained }: TablesIn): TableTarget[] =>
 
 const named = (scope: TablesIn, key: unknown): TableTarget | null => {
   const wanted = text(key, "A table's name").toLowerCase();
-  return (
-    within(scope).find((target) =>
-      [tableOf(target).name, target.tableId].some((own) => own.toLowerCase() === wanted),
-    ) ?? null
-  );
+  return within(scope).find((target) => isCalled(target, wanted)) ?? null;
 };
 
 export const TableScopedCollection: ProxyClass<Excel.TableScopedCollection, TablesIn> = proxyClass<

@@ -133,12 +133,18 @@ export const offeredMembers = (): ReadonlyMap<string, readonly string[]> =>
     ]),
   );
 
+/** Names of the members a class has in the published API. */
+export const publishedNames = (className: string): string[] =>
+  (publishedMembers[className] ?? "")
+    .split(" ")
+    .map((member) => member.split(/\(\)@|@/)[0]!)
+    .filter((member) => member !== "");
+
 export function proxyClass<Interface, Target>(
   name: string,
   declared: Members<Interface, Target>,
 ): ProxyClass<Interface, Target> {
-  const published = new Set((publishedMembers[name] ?? "").split(" ").map((member) => member.split(/\(\)@|@/)[0]!));
-  published.delete("");
+  const published = new Set(publishedNames(name));
   const members = {
     name: name,
     scalars: declared.scalars ?? {},
