@@ -115,8 +115,14 @@ async function answer(
 ): Promise<Analysed> {
   const test = testOf(analysis, seriesOf(analysis, reading, background), options.test);
   const described = describe({
-    ...{ analysis, reading, uses, test, background, source: address, date: today() },
+    analysis,
+    reading,
+    uses,
+    test,
     settings: options.settings ?? {},
+    background,
+    source: address,
+    date: today(),
   });
   if (!described.ok) throw noAnswer(described.reasons, understood, reading);
 

@@ -74,9 +74,8 @@ function readSelected(book: Book, type: unknown, { valueFormat }: Options): unkn
 function writeSelected(book: Book, data: unknown): void {
   const rows = typeof data === "string" ? data.split(/\r?\n/).map((line) => line.split("\t")) : (data as unknown[][]);
   if (!Array.isArray(rows) || !rows.every(Array.isArray)) throw new Error("Text or rows of values are wanted.");
-  const { row, column, ...area } = selected(book);
   const size = { rowCount: rows.length, columnCount: Math.max(1, ...rows.map((cells) => cells.length)) };
-  writeValues({ ...area, row, column, ...size }, rows);
+  writeValues({ ...selected(book), ...size }, rows);
 }
 
 /** `Office.context.document`: the workbook as the common API of all Office applications sees it. */

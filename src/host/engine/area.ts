@@ -54,6 +54,3 @@ export const contains = (outer: Rectangle, inner: Rectangle): boolean => {
   const shared = intersection(outer, inner);
   return shared !== null && cellCount(shared) === cellCount(inner);
 };
-
-export const sameRectangle = (a: Rectangle, b: Rectangle): boolean =>
-  a.row === b.row && a.column === b.column && a.rowCount === b.rowCount && a.columnCount === b.columnCount;

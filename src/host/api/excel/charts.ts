@@ -267,7 +267,7 @@ export const ChartLegendEntry: ProxyClass<Excel.ChartLegendEntry, EntryTarget> =
     index: { get: ({ index }) => index },
     left: { get: () => 0 },
     top: { get: ({ index }) => index * entryHeight },
-    visible: keptIn<EntryTarget>(({ part: own }) => own)("visible", true, isTruth),
+    visible: part("visible", true, isTruth),
     width: { get: ({ book, chart, index }) => (entryNames({ book, chart })[index] ?? "").length * 5.4 + 24 },
   },
 });
