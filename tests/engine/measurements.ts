@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { uniform } from "./uniform";
 
 /** Cases for a property that needs more than the usual hundred, or fewer; in proportion where tests/draws.ts is told another number. */
 export const cases = (usual: number): number => Math.ceil((usual * Number(process.env.DRAWS_RUNS ?? 100)) / 100);
@@ -18,14 +19,10 @@ export function notFinitePaths(value: unknown, path = "result"): string[] {
   return Object.entries(value).flatMap(([key, inner]) => notFinitePaths(inner, `${path}.${key}`));
 }
 
-/** Draws of standard normal noise from a fixed seed (uniforms by mulberry32, normals by Box and Muller). */
+/** Draws of standard normal noise from a fixed seed (normals by Box and Muller). */
 export function normalNoise(seed: number): () => number {
-  let state = seed >>> 0;
-  const uniform = (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return (((mixed ^ (mixed >>> 14)) >>> 0) + 0.5) / 2 ** 32;
-  };
-  return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+  const share = uniform(seed);
+  // Half a step up, for there is no logarithm of 0.
+  const aboveZero = (): number => share() + 0.5 / 2 ** 32;
+  return () => Math.sqrt(-2 * Math.log(aboveZero())) * Math.cos(2 * Math.PI * aboveZero());
 }

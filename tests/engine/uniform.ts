@@ -1,0 +1,13 @@
+/**
+ * Numbers from 0 up to, but not including, 1; the same seed draws the same. mulberry32, a 32-bit generator in the public
+ * domain (Tommy Ettinger, from memory).
+ */
+export function uniform(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}
