@@ -2,9 +2,9 @@ import { say } from "../language/say";
 import type { BatteryTest } from "../store/battery";
 import type { QualityWeight } from "../store/qualityWeights";
 import type { SquadMember } from "../store/squad";
-import { createStoreTables, fillStoreTable, rememberStoreTables, removeSheets } from "./createStoreTable";
 import type { Deed } from "./deed";
 import { trapHost } from "./hostRefusal";
+import { makeStoreTables } from "./makeStoreTable";
 import { batterySheet, resultsSheet, type StoreSheet, squadSheet, weightsSheet } from "./storeSheet";
 import { findStoreTables } from "./storeTables";
 
@@ -41,19 +41,8 @@ export const makeMissing = (wished: readonly StoreSheet[]): Promise<SetUp> =>
       const missing = wished.filter(({ id, table }) => workbook.find({ id, name: table.name }) === null);
       if (missing.length === 0)
         return { sheets: [], deed: { what: say`Set up nothing: all tables stand.`, steps: [] } };
-      const created = createStoreTables(context, missing, workbook);
-      const sheets = created.map(({ sheetName }) => sheetName);
-      try {
-        await context.sync();
-        for (const one of created) fillStoreTable(one);
-        created[0]!.sheet.activate();
-        const steps = rememberStoreTables(context, created, workbook);
-        await context.sync();
-        return { sheets, deed: { what: say`Set up ${listed(sheets)}.`, steps } };
-      } catch (error) {
-        await removeSheets(context, sheets);
-        throw error;
-      }
+      const { sheets, steps } = await makeStoreTables(context, workbook, missing, { isShown: true });
+      return { sheets, deed: { what: say`Set up ${listed(sheets)}.`, steps } };
     }),
   );
 
