@@ -5,6 +5,7 @@ import type { Paper } from "../../sheet/printPage";
 import { type PagesWritten, writePages } from "../../sheet/writePages";
 import { HostTrouble } from "../parts/HostTrouble";
 import { Message } from "../parts/Message";
+import { Progress } from "../parts/Progress";
 import { useDeed } from "../useDeed";
 import { words } from "../words";
 
@@ -36,13 +37,12 @@ export function PagesBar(props: { readonly label: string; readonly pages: readon
         </Message>
       )}
       {writing.busy && (
-        <p className="progress" role="status">
-          <progress max={pages.length} value={done} aria-label={words.pages.progress(done, pages.length)} />
-          <span>{words.pages.progress(done, pages.length)}</span>
-          <button type="button" className="link" onClick={() => stop.current?.abort()}>
-            {words.pages.stop}
-          </button>
-        </p>
+        <Progress
+          done={done}
+          of={pages.length}
+          words={words.pages.progress(done, pages.length)}
+          stop={{ label: words.pages.stop, press: () => stop.current?.abort() }}
+        />
       )}
       <button type="button" className="button primary" disabled={writing.busy || pages.length === 0} onClick={start}>
         {writing.busy ? words.write.writing : label}
