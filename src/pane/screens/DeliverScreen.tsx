@@ -21,6 +21,7 @@ import type { ProgrammeFacts } from "../useProgramme";
 import { words } from "../words";
 import { deliverWords } from "../words/deliver";
 import { diaryWords } from "../words/diary";
+import { pageWords } from "../words/pages";
 import { useWorkbook } from "../workbook";
 import { DiaryFromCells } from "./DiaryFromCells";
 import { PagesBar } from "./PagesBar";
@@ -126,12 +127,7 @@ function Sessions(props: { readonly plan: readonly PlanRow[]; readonly exercises
             .map((one) => [one, layoutWords[one]] as const)}
           onChange={setLayout}
         />
-        <Choice
-          label={deliverWords.paper}
-          value={paper}
-          options={(["a4", "letter"] as const).map((one) => [one, deliverWords.papers[one]] as const)}
-          onChange={setPaper}
-        />
+        <Choice label={pageWords.paper} value={paper} options={pageWords.papers} onChange={setPaper} />
       </section>
       <PagesBar label={words.deliver.print(pages.length)} pages={pages} paper={paper} />
     </>

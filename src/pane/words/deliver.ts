@@ -13,6 +13,4 @@ export const deliverWords = {
   forSquad: say`One list for the squad`,
   squad: say`Squad`,
   noGroup: say`Without a group`,
-  paper: say`Paper`,
-  papers: { a4: "A4", letter: say`Letter` },
 } as const;
