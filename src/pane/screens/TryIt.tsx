@@ -8,9 +8,14 @@ import { useWorkbook } from "../workbook";
 /** Offers, in a workbook that holds nothing of ours yet, a sample squad to try things on. */
 export default function TryIt() {
   const { present } = useWorkbook();
+  return present.size > 0 ? null : <Offer />;
+}
+
+/** Whether a sample stands already is read only where it may be offered. */
+function Offer() {
   const { value: found } = useReading(async () => ({ sample: await findTrySample() }));
   const starting = useDeed<Awaited<ReturnType<typeof startTrySample>>>();
-  if (found === null || found.sample !== null || present.size > 0) return null;
+  if (found === null || found.sample !== null) return null;
   const start = () => void starting.run(startTrySample);
   return (
     <section className="try-it">
