@@ -48,7 +48,7 @@ export type Traces = {
 };
 
 /** Whether words name the athlete: the name by itself, or within a sentence. */
-export function nameFinder(name: string): (words: unknown) => boolean {
+function nameFinder(name: string): (words: unknown) => boolean {
   const letters = name
     .trim()
     .replace(/[.*+?^${}()|[\]\\]/g, "\\$&")

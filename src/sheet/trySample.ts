@@ -4,6 +4,7 @@ import { columnMapsSetting, parseColumnMaps } from "../store/columnMaps";
 import { marksSetting, parseMarks } from "../store/marks";
 import { parseTrySample, type TrySample, tryHeadings, tryRows, trySampleSetting, trySheet } from "../store/trySample";
 import { parseWrittenReports, type WrittenReport, writtenReportsSetting } from "../store/writtenReports";
+import { splitAreas } from "./areas";
 import { freeName } from "./createTable";
 import type { Deed } from "./deed";
 import { trapHost } from "./hostRefusal";
@@ -43,7 +44,8 @@ export const startTrySample = (): Promise<{ readonly deed: Deed }> =>
         const remembered: TrySample = {
           version: 1,
           sheetId: sheet.id,
-          before: { sheetId: active.id, address: firstArea(selected.address) },
+          // What is selected may be in pieces, what we select is one.
+          before: { sheetId: active.id, address: splitAreas(selected.address)[0] ?? "A1" },
           settings: settings.items.map(({ key }) => key),
         };
         settings.add(trySampleSetting, remembered);
@@ -61,7 +63,7 @@ export const startTrySample = (): Promise<{ readonly deed: Deed }> =>
     }),
   );
 
-/** The sample that stands in the workbook; null where there is none. Two round trips. */
+/** The sample that stands in the workbook; null where there is none. One round trip. */
 export const findTrySample = (): Promise<StandingSample | null> =>
   trapHost(() =>
     Excel.run(async (context) => {
@@ -119,9 +121,6 @@ export const removeTrySample = (): Promise<ReadonlySet<string>> =>
   );
 
 const dataAddress = areaAddress(headerRow, 0, tryRows.length + 1, tryHeadings.length);
-
-/** "'Hop test'!A1:B3,'Hop test'!C3:D9" -> "A1:B3": what is selected may be in pieces, what we select is one. */
-const firstArea = (address: string): string => /(?:^|!)([$A-Z0-9:]+)(?:,|$)/.exec(address)?.[1] ?? "A1";
 
 function fill(sheet: Excel.Worksheet): void {
   const lines = sheet.getRange("A1:A2");

@@ -1,5 +1,5 @@
 /** Height of a line in points, with air. Not every program makes room for lines that wrap, so rows are given theirs. */
-export const lineHeight = 15;
+const lineHeight = 15;
 
 /** Points; Excel refuses a row that is higher than 409.5. */
 export const highestRow = 405;
