@@ -118,7 +118,6 @@ export const words = {
     together: say`May train together`,
     rule: say`The weight of a quality for the role times how far the athlete stands below the squad. Common practice, no source: an aid to a conversation, not a diagnosis.`,
     write: say`Write the priorities`,
-    overrule: say`Overrule there under “Coach's choice” and say why: both stay when the priorities are made anew.`,
   },
 
   plan: {

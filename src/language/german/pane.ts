@@ -216,8 +216,6 @@ export const pane: Catalogue = {
   "The weight of a quality for the role times how far the athlete stands below the squad. Common practice, no source: an aid to a conversation, not a diagnosis.":
     "Das Gewicht einer Fähigkeit für die Rolle mal dem Abstand unter dem Kader. Gängige Praxis, ohne Quelle: eine Hilfe fürs Gespräch, keine Diagnose.",
   "Write the priorities": "Prioritäten schreiben",
-  "Overrule there under “Coach's choice” and say why: both stay when the priorities are made anew.":
-    "Entscheide dort unter „Eigene Wahl“ anders und sag, warum: Beides bleibt, wenn die Prioritäten neu entstehen.",
   "The block": "Der Block",
   "First day": "Erster Tag",
   "{0} to choose from": "{0} zur Auswahl",

@@ -1,4 +1,3 @@
-import type { ReactNode } from "react";
 import { goTo } from "../../sheet/goTo";
 import type { Renewed } from "../../sheet/renewPlanned";
 import { HostTrouble } from "../parts/HostTrouble";
@@ -9,11 +8,9 @@ import { words } from "../words";
 /** What came of writing priorities or a plan: how much stands, what stayed the coach's, or what was in the way. */
 export function RenewedMessage(props: {
   readonly writing: Doing<Renewed>;
-  /** What else is to be said once it is written, before the ways on. */
-  readonly children?: ReactNode;
   readonly next: { readonly label: string; readonly go: () => void };
 }) {
-  const { writing, children, next } = props;
+  const { writing, next } = props;
   if (writing.error !== null) return <HostTrouble error={writing.error} />;
   if (writing.outcome === null) return null;
   const { sheet, written, coachs, inTheWay } = writing.outcome;
@@ -27,7 +24,6 @@ export function RenewedMessage(props: {
   return (
     <Message tone="good" title={words.programme.written(sheet, written)}>
       {coachs > 0 && <p>{words.programme.coachs(coachs)}</p>}
-      {children}
       <button type="button" className="link" onClick={() => void goTo(sheet, "A1")}>
         {words.write.show}
       </button>{" "}
