@@ -37,7 +37,11 @@ export function qualityProfiles(results: readonly TestResult[], background: Back
   const nameOf = squadNames(background);
   const rated = background.battery.filter(({ quality }) => quality !== null);
   const others = comparedWith(results, background);
-  const scores = rated.map((test) => ({ test, scores: scoresIn(test, results, others, nameOf) }));
+  const bySeries = groupBy(results, ({ test, measure }) => nameKey(seriesName(test, measure)));
+  const scores = rated.map((test) => {
+    const own = bySeries.get(nameKey(seriesName(test.test, test.measure))) ?? [];
+    return { test, scores: scoresIn(test, own, others, nameOf) };
+  });
   const byQuality = groupBy(scores, ({ test }) => wordingKey(test.quality!));
   const athletes = new Set([
     ...background.squad.map(({ athlete }) => athlete),
@@ -62,7 +66,7 @@ export function qualityProfiles(results: readonly TestResult[], background: Back
   }));
 }
 
-/** Scores of a test by athlete, each athlete's among those they are compared with. */
+/** Scores of a test from its own results, by athlete, each athlete's among those they are compared with. */
 function scoresIn(
   test: BatteryTest,
   results: readonly TestResult[],

@@ -6,10 +6,8 @@ import { valueOr } from "../engine/result";
 import { zScores } from "../engine/standing/zScores";
 import { reducedScoreMoments } from "../engine/trials/reducedScoreMoments";
 import { reduceTrials } from "../engine/trials/reduceTrials";
-import { seriesName } from "../reading/measures";
 import type { TestResult } from "../reading/testResult";
 import type { BatteryTest } from "../store/battery";
-import { nameKey } from "../store/sameName";
 
 /** An athlete's score in one test of the battery, beside the squad's. */
 export type TestScore = {
@@ -29,15 +27,15 @@ export type TestScore = {
  * The standard error comes from the scatter between the trials of a day: z is at least so uncertain, another day adds
  * to it. Trials of everybody count for it, whoever is compared.
  *
+ * @param results those of the test, and of no other.
  * @param isCompared whether an athlete, as named in the results, is one of those compared.
  */
 export function testScores(
   results: readonly TestResult[],
   test: BatteryTest,
-  isCompared: (athlete: string) => boolean = () => true,
+  isCompared: (athlete: string) => boolean,
 ): TestScore[] {
-  const series = nameKey(seriesName(test.test, test.measure));
-  const own = ofLatestDays(results.filter((result) => nameKey(seriesName(result.test, result.measure)) === series));
+  const own = ofLatestDays(results);
   const squad = [...groupBy(own, ({ athlete }) => athlete)].flatMap(([athlete, trials]) => {
     const scored = isCompared(athlete) ? scoreOf(trials, test) : null;
     return scored === null ? [] : [{ athlete, ...scored }];
