@@ -21,12 +21,11 @@ export function chooseExercises(
     const isTwoLimb = ({ limbs }: Exercise) => Number(weakerSide !== null && limbs === "both");
     const hasNoLoad = ({ loadFrom }: Exercise) =>
       Number(loadFrom === null || maximumOf(maxima, loadFrom) === undefined);
-    return [...own].sort((a, b) => isTwoLimb(a) - isTwoLimb(b) || hasNoLoad(a) - hasNoLoad(b));
+    return own.sort((a, b) => isTwoLimb(a) - isTwoLimb(b) || hasNoLoad(a) - hasNoLoad(b));
   };
-  const withExercises = priorities
-    .map(({ quality, why }) => ({ why, exercises: fitting(quality) }))
-    .filter(({ exercises }) => exercises.length > 0);
-  const without = priorities.filter(({ quality }) => fitting(quality).length === 0).map(({ quality }) => quality);
+  const offered = priorities.map(({ quality, why }) => ({ quality, why, exercises: fitting(quality) }));
+  const withExercises = offered.filter(({ exercises }) => exercises.length > 0);
+  const without = offered.filter(({ exercises }) => exercises.length === 0).map(({ quality }) => quality);
   const turns = withExercises.map(() => 0);
   const chosen = Array.from({ length: sessionsPerWeek }, () => {
     const session: Chosen[] = [];
