@@ -11,8 +11,8 @@ export type Attendance = {
   readonly held: number;
 };
 
-/** A session at which fewer of the group were is the athlete's own extra. */
-const leastShare = 0.5;
+/** Whether a session was the group's, by how many of it were there; where fewer were, it was their own extra. */
+export const isHeld = (there: number, group: number): boolean => there >= 0.5 * group;
 
 /**
  * Attendance of everybody in a diary, from the first day to the last, by `nameKey` of the athlete. A session is held by a
@@ -41,7 +41,7 @@ export function attendanceOf(
   ).values()) {
     const group = groupOf.get(session[0]!.athlete)!;
     const athletes = new Set(session.map(({ athlete }) => athlete)).size;
-    if (athletes >= leastShare * sizes.get(group)!.length) held.set(group, (held.get(group) ?? 0) + 1);
+    if (isHeld(athletes, sizes.get(group)!.length)) held.set(group, (held.get(group) ?? 0) + 1);
   }
   const own = groupBy(there, ({ athlete }) => athlete);
   return new Map(

@@ -1,6 +1,7 @@
 import { groupBy } from "../analyses/groupBy";
 import { type Background, memberCalled } from "../store/background";
 import type { DiaryEntry } from "../store/diary";
+import { isHeld } from "./attendance";
 import { squadNames } from "./squadNames";
 
 /** Who has been away by the diary alone: it knows no reasons, and none are guessed. */
@@ -54,5 +55,5 @@ function heldDays(members: readonly string[], daysOf: ReadonlyMap<string, readon
       count.set(day, (count.get(day) ?? 0) + 1);
     }
   }
-  return [...count].flatMap(([day, there]) => (2 * there >= members.length ? day : [])).sort();
+  return [...count].flatMap(([day, there]) => (isHeld(there, members.length) ? day : [])).sort();
 }
