@@ -2,7 +2,7 @@ import type { Direction, Reduction } from "../engine/trials/reduction";
 import { say } from "../language/say";
 import { type MeasureKey, measureOf, seriesName } from "../reading/measures";
 import { numberFrom, unitSymbol } from "./cellSchemas";
-import { choice, measure, name, open, text } from "./columnKinds";
+import { choice, measure, name, number, open, text } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -101,28 +101,22 @@ export const batteryTable: StoreTable<BatteryTest> = {
       absent: () => "best",
     },
     lowest: {
-      ...open,
+      ...number("General", 0, 1e6),
       heading: say`Lowest`,
       meaning: say`Lowest plausible result, in the unit of the row. A result below is asked about, not refused.`,
-      format: "General",
       width: 9,
-      cell: numberFrom(0, 1e6),
     },
     highest: {
-      ...open,
+      ...number("General", 0, 1e6),
       heading: say`Highest`,
       meaning: say`Highest plausible result, in the unit of the row. A result above is asked about, not refused.`,
-      format: "General",
       width: 9,
-      cell: numberFrom(0, 1e6),
     },
     retestAfterWeeks: {
-      ...open,
+      ...number("0", 1, 104),
       heading: say`Retest (weeks)`,
       meaning: say`After how many weeks the test is due again.`,
-      format: "0",
       width: 9,
-      cell: numberFrom(1, 104),
     },
     protocol: {
       ...text,

@@ -5,8 +5,8 @@ import type { TestResult } from "../reading/testResult";
 import { convert, unitOf } from "../reading/units";
 import type { Side } from "../reading/vocabulary";
 import { type Background, memberCalled } from "./background";
-import { numberFrom, resultNumber, unitSymbol } from "./cellSchemas";
-import { date, measure, name, open, side, text } from "./columnKinds";
+import { resultNumber, unitSymbol } from "./cellSchemas";
+import { date, measure, name, number, open, side, text } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { columnOffsets, readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -59,13 +59,11 @@ export const resultsTable: StoreTable<ResultRow> = {
       need: "readable",
     },
     trial: {
-      ...open,
+      ...number("0", 1, 1000, { whole: true }),
       heading: say`Trial`,
       meaning: say`Which trial of the day it was. Empty: the next one.`,
-      format: "0",
       width: 7,
       need: "readable",
-      cell: numberFrom(1, 1000, { whole: true }),
     },
     value: {
       heading: say`Value`,

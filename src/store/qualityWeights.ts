@@ -1,5 +1,5 @@
 import { say } from "../language/say";
-import { numberFrom, words } from "./cellSchemas";
+import { name, number } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -20,24 +20,12 @@ export const weightsTable: StoreTable<WeightsRow> = {
   title: say`Weights of qualities by role`,
   use: say`0: does not count for the role. 1: counts as any other. 2: counts twice. Your judgement. Add a column for a new role.`,
   columns: {
-    quality: {
-      heading: say`Quality`,
-      meaning: say`Spelled as in the battery.`,
-      format: "@",
-      width: 24,
-      need: "filled",
-      cell: words(),
-      absent: () => "",
-      write: (quality) => quality,
-    },
+    quality: { ...name, heading: say`Quality`, meaning: say`Spelled as in the battery.`, width: 24 },
   },
   further: {
     meaning: say`How much each quality counts for this role, from 0 up; empty counts as 1.`,
-    format: "0.0#",
+    ...number("0.0#", 0, 100),
     width: 14,
-    cell: numberFrom(0, 100),
-    absent: () => null,
-    write: (weight) => weight,
   },
   once: ({ quality }) => ({ key: nameKey(quality), called: `“${quality}”` }),
 };

@@ -1,7 +1,7 @@
 import { say } from "../language/say";
 import type { Side } from "../reading/vocabulary";
 import { numberFrom } from "./cellSchemas";
-import { name, open, side, text } from "./columnKinds";
+import { name, number, open, side, text } from "./columnKinds";
 import { nameKey } from "./sameName";
 import { readStoreTable, type StoreRemark, type StoreTable, type TableCells } from "./storeTable";
 
@@ -47,12 +47,10 @@ export const squadTable: StoreTable<SquadMember> = {
       width: 14,
     },
     birthYear: {
-      ...open,
+      ...number("0", 1900, 2100, { whole: true }),
       heading: say`Birth year`,
       meaning: say`The year alone; no formula here needs the day.`,
-      format: "0",
       width: 9,
-      cell: numberFrom(1900, 2100, { whole: true }),
     },
     bodyMass: {
       ...open,
