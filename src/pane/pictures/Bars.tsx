@@ -1,7 +1,8 @@
-import { useId, useState } from "react";
+import { useState } from "react";
 import type { ReportChart, ReportTable, ReportValue } from "../../analyses/report";
 import { numeral } from "../../language/say";
 import { words } from "../words";
+import { Drawing } from "./Drawing";
 
 const shownAtFirst = 10;
 const rowHeight = 20;
@@ -24,7 +25,6 @@ type Bar = {
  * colour. The numbers stand beside the bars.
  */
 export function Bars({ table, chart }: { readonly table: ReportTable; readonly chart: ReportChart }) {
-  const id = useId();
   const [all, setAll] = useState(false);
   const bars = barsOf(table, chart);
   if (bars.length === 0) return null;
@@ -38,9 +38,12 @@ export function Bars({ table, chart }: { readonly table: ReportTable; readonly c
   const shownAs = twoSided ? signed : (value: number) => numeral(value.toFixed(1));
   return (
     <figure className="picture">
-      <svg viewBox={`0 0 ${nameWidth + plotWidth} ${height}`} role="img" aria-labelledby={`${id}-title ${id}-text`}>
-        <title id={`${id}-title`}>{chart.title}</title>
-        <desc id={`${id}-text`}>{shown.map((bar) => `${bar.name} ${shownAs(bar.value)}`).join("; ")}</desc>
+      <Drawing
+        title={chart.title}
+        told={shown.map((bar) => `${bar.name} ${shownAs(bar.value)}`)}
+        width={nameWidth + plotWidth}
+        height={height}
+      >
         {chart.ends && (
           <>
             <text className="axis" x={nameWidth} y={12}>
@@ -84,7 +87,7 @@ export function Bars({ table, chart }: { readonly table: ReportTable; readonly c
           );
         })}
         <line className="zero" x1={zero} x2={zero} y1={18} y2={height} />
-      </svg>
+      </Drawing>
       <figcaption>
         {[...chart.series, ...(chart.band ? [{ name: chart.band.name, tone: "band" }] : [])].map(({ name, tone }) => (
           <span key={name}>

@@ -1,8 +1,9 @@
-import { useId, useState } from "react";
+import { useState } from "react";
 import { numeral } from "../../language/say";
 import { type AskedStanding, type SquadDemand, sureAndMaybe } from "../../programme/demands";
 import { Disclosure } from "../parts/Disclosure";
 import { demandWords } from "../words/demands";
+import { Drawing } from "./Drawing";
 import "./demands.css";
 
 const words = demandWords.picture;
@@ -70,15 +71,12 @@ export function SquadDemands({ demands }: { readonly demands: readonly SquadDema
 
 function Demands(props: { readonly title: string; readonly rows: readonly Row[]; readonly legend: string }) {
   const { title, rows, legend } = props;
-  const id = useId();
   const [isOpen, setOpen] = useState(false);
   const height = top + rows.length * rowHeight + 2;
   const middle = plotFrom + plotWidth / 2;
   return (
     <figure className="picture demands">
-      <svg viewBox={`0 0 300 ${height}`} role="img" aria-labelledby={`${id}-title ${id}-text`}>
-        <title id={`${id}-title`}>{title}</title>
-        <desc id={`${id}-text`}>{rows.map(({ quality, told }) => `${quality}: ${told}`).join("; ")}</desc>
+      <Drawing title={title} told={rows.map(({ quality, told }) => `${quality}: ${told}`)} width={300} height={height}>
         <text className="axis" x={askedFrom} y={12}>
           {words.asked}
         </text>
@@ -92,7 +90,7 @@ function Demands(props: { readonly title: string; readonly rows: readonly Row[];
           <Line key={row.quality} row={row} y={top + index * rowHeight} />
         ))}
         <line className="zero" x1={middle} x2={middle} y1={top - 2} y2={height} />
-      </svg>
+      </Drawing>
       <figcaption>{`${legend}. ${words.points}`}</figcaption>
       <Disclosure title={words.table} open={isOpen} onOpenChange={setOpen}>
         <table aria-label={title}>

@@ -1,4 +1,4 @@
-import { useId } from "react";
+import { Drawing } from "./Drawing";
 
 const width = 300;
 const height = 132;
@@ -36,7 +36,6 @@ export function LoadOverTime(props: {
   };
 }) {
   const { title, weeks, legend } = props;
-  const id = useId();
   const most = Math.max(...weeks.flatMap(({ value, usual, range }) => [value ?? 0, usual ?? 0, range?.[1] ?? 0]));
   if (weeks.length === 0 || most === 0) return null;
   const reach = niceReach(most);
@@ -51,9 +50,7 @@ export function LoadOverTime(props: {
   ].filter(({ there }) => there);
   return (
     <figure className="picture">
-      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={`${id}-title ${id}-text`}>
-        <title id={`${id}-title`}>{title}</title>
-        <desc id={`${id}-text`}>{weeks.map(({ told }) => told).join("; ")}</desc>
+      <Drawing title={title} told={weeks.map(({ told }) => told)} width={width} height={height}>
         {[0, reach / 2, reach].map((value) => (
           <g key={value}>
             <line className="rule" x1={left} x2={width} y1={y(value)} y2={y(value)} />
@@ -97,7 +94,7 @@ export function LoadOverTime(props: {
             </g>
           );
         })}
-      </svg>
+      </Drawing>
       <figcaption>
         {keys.map(({ name, tone }) => (
           <span key={name}>

@@ -1,5 +1,5 @@
-import { useId } from "react";
 import { numeral } from "../../language/say";
+import { Drawing } from "./Drawing";
 
 const width = 300;
 const height = 200;
@@ -24,7 +24,6 @@ export function WorkAndChange(props: {
   readonly band: string;
 }) {
   const { title, athletes, across, upwards, band } = props;
-  const id = useId();
   if (athletes.length === 0) return null;
   const lowest = Math.min(80, Math.floor(Math.min(...athletes.map(({ share }) => share)) / 10) * 10);
   const highest = Math.max(100, ...athletes.map(({ share }) => share));
@@ -35,9 +34,7 @@ export function WorkAndChange(props: {
     `${name}: ${share.toFixed(0)} %, ${numeral(change.toFixed(1))}`;
   return (
     <figure className="picture">
-      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={`${id}-title ${id}-text`}>
-        <title id={`${id}-title`}>{title}</title>
-        <desc id={`${id}-text`}>{athletes.map(told).join("; ")}</desc>
+      <Drawing title={title} told={athletes.map(told)} width={width} height={height}>
         <rect className="band" x={left} y={y(1)} width={width - left} height={y(-1) - y(1)} />
         {[-1, 0, 1].map((change) => (
           <g key={change}>
@@ -60,7 +57,7 @@ export function WorkAndChange(props: {
         <text className="axis" x={width} y={height - 2} textAnchor="end">
           {across}
         </text>
-      </svg>
+      </Drawing>
       <figcaption>
         <span>
           <span className="key" data-tone="dot" /> {upwards}
