@@ -1,4 +1,4 @@
-import { goToSheet, type OpenPage, type } from "./page";
+import { goToSheet, type OpenPage, select, type } from "./page";
 
 /** A state of the pane worth looking at, and how a coach comes to it from the one before. */
 export type Stop = {
@@ -48,19 +48,6 @@ const question = (name: string, title: string): Stop =>
     await told(open, "The workbook's results");
   });
 
-async function select({ page }: OpenPage, sheet: string, address: string): Promise<void> {
-  await page.evaluate(
-    ([name, cells]) =>
-      window.tapelineHost!.Excel.run(async (context) => {
-        const worksheet = context.workbook.worksheets.getItem(name!);
-        worksheet.activate();
-        worksheet.getRange(cells!).select();
-        await context.sync();
-      }),
-    [sheet, address],
-  );
-}
-
 async function keep(open: OpenPage, sheet: string): Promise<void> {
   await goToSheet(open.page, sheet);
   await told(open, new RegExp(`'${sheet}'!`));
@@ -86,16 +73,16 @@ export const everyScreen: readonly Stop[] = [
   withNothing("outcome", "Who changed, who did the work"),
   withNothing("pages", "Pages for athletes"),
   stop("empty-selection", async (open) => {
-    await select(open, "Hop test", "Z90");
+    await select(open.page, "Hop test", "Z90");
     await choose(open, "Left-right asymmetry");
     await told(open, "Nothing to read there");
   }),
   stop("no-answer", async (open) => {
-    await select(open, "Squad", "A3");
+    await select(open.page, "Squad", "A3");
     await told(open, "No answer yet");
   }),
   stop("question-of-selection", async (open) => {
-    await select(open, "Hop test", "A3");
+    await select(open.page, "Hop test", "A3");
     await open.pane.getByRole("heading", { name: "Answer" }).waitFor(patience);
   }),
   stop("columns", (open) => press(open, "Columns and unit")),
@@ -197,7 +184,7 @@ export const everyScreen: readonly Stop[] = [
         await context.sync();
       }),
     );
-    await select(open, "Hop test", "A3");
+    await select(open.page, "Hop test", "A3");
     await choose(open, "Left-right asymmetry");
     await press(open, "Renew the table on “Asymmetry”");
     await told(open, "The workbook did not let Tapeline do that");

@@ -1,5 +1,5 @@
 import { functionWords } from "../../src/pane/words/functions";
-import { goToSheet, type OpenPage, openPage, seriousFaults, type, valuesAt } from "./page";
+import { goToSheet, type OpenPage, openPage, select, seriousFaults, type, valuesAt } from "./page";
 
 /** A coach's own formulas: found by what they want to know, put into a cell, mended, and made plain for sharing. */
 jest.setTimeout(150_000);
@@ -33,14 +33,7 @@ const formulaAt = (address: string) =>
 
 it("finds a function by what it answers, and puts its example into the active cell", async () => {
   await goToSheet(open.page, sheet);
-  await open.page.evaluate(
-    ([name, at]) =>
-      window.tapelineHost!.Excel.run(async (context) => {
-        context.workbook.worksheets.getItem(name!).getRange(at!).select();
-        await context.sync();
-      }),
-    [sheet, cell],
-  );
+  await select(open.page, sheet, cell);
   await press(/^Functions/);
   await open.pane.getByRole("searchbox").fill("left right difference percent");
   await open.pane.locator("details.function", { hasText: "ASYMMETRY" }).first().locator("summary").click();

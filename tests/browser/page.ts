@@ -165,6 +165,19 @@ export const ask = (pane: Frame, title: string): Promise<void> =>
 /** Goes to a sheet by its tab. */
 export const goToSheet = (page: Page, name: string): Promise<void> => page.getByText(name, { exact: true }).click();
 
+/** Goes to a sheet and selects cells on it, as a program would. */
+export const select = (page: Page, sheet: string, address: string): Promise<void> =>
+  page.evaluate(
+    ([name, cells]) =>
+      window.tapelineHost!.Excel.run(async (context) => {
+        const worksheet = context.workbook.worksheets.getItem(name!);
+        worksheet.activate();
+        worksheet.getRange(cells!).select();
+        await context.sync();
+      }),
+    [sheet, address],
+  );
+
 /** Types into a cell by the host's own gesture, which counts as a person's edit. */
 export const type = (page: Page, address: string, value: string | number): Promise<void> =>
   page.evaluate(([cell, content]) => window.tapelineHost!.type(String(cell), content!), [address, value] as const);
