@@ -1,5 +1,5 @@
 import type { Area } from "./area";
-import { isEntireColumn, isEntireRow } from "./area";
+import { uniformCells } from "./uniformCells";
 
 /** A link as `Range.hyperlink` has it: to an address, or to a place of the workbook such as "Squad!A1". */
 export type Hyperlink = {
@@ -83,29 +83,9 @@ export function markAt<Key extends keyof CellMarks>(
   return undefined;
 }
 
-/** Which part of an area needs no look at every cell: beyond the engine's cells all are as their row and column. */
-const farthest = 2_000;
-
 /** What a mark is in all cells of the areas, or null where it differs. */
-export function uniformMark<Key extends keyof CellMarks, Value>(
+export const uniformMark = <Key extends keyof CellMarks, Value>(
   areas: readonly Area[],
   key: Key,
   read: (mark: CellMarks[Key] | undefined) => Value,
-): Value | null {
-  let found: { readonly value: Value } | undefined;
-  for (const area of areas) {
-    const sheet = area.book.worksheet(area.sheetId);
-    const rows = isEntireColumn(area) ? Math.min(area.rowCount, sheet.getLastRowWithContent() + 2) : area.rowCount;
-    const columns = isEntireRow(area)
-      ? Math.min(area.columnCount, sheet.getLastColumnWithContent() + 2)
-      : area.columnCount;
-    for (let row = area.row; row < area.row + Math.min(rows, farthest); row += 1) {
-      for (let column = area.column; column < area.column + Math.min(columns, farthest); column += 1) {
-        const value = read(markAt(area, row, column, key));
-        if (!found) found = { value };
-        else if (found.value !== value) return null;
-      }
-    }
-  }
-  return found ? found.value : null;
-}
+): Value | null => uniformCells(areas, (area, row, column) => read(markAt(area, row, column, key)));

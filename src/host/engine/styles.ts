@@ -2,8 +2,9 @@ import type { IBorderStyleData, IStyleData, Nullable } from "@univerjs/core";
 import { ColorKit, HorizontalAlign, VerticalAlign, WrapStrategy } from "@univerjs/core";
 import { SetColDataCommand, SetRowDataCommand } from "@univerjs/sheets";
 import type { Area } from "./area";
-import { cellCount, intersection, isEntireColumn, isEntireRow } from "./area";
+import { cellCount, isEntireColumn, isEntireRow } from "./area";
 import { styleAt, writeStyle } from "./cells";
+import { existingPart, uniformCells } from "./uniformCells";
 
 /** "#1F4E79" of any colour the engine keeps ("#fff", "rgb(..)"); null for none. */
 export function hexColour(colour: Nullable<string>): string | null {
@@ -12,33 +13,9 @@ export function hexColour(colour: Nullable<string>): string | null {
   return kit.isValid ? kit.toHexString().slice(0, 7).toUpperCase() : null;
 }
 
-/** Part of an area that holds cells of the engine's sheet; the rest of a whole column has the column's style. */
-function existingPart(area: Area): Area | null {
-  const sheet = area.book.worksheet(area.sheetId);
-  const part = intersection(area, {
-    row: 0,
-    column: 0,
-    rowCount: Math.max(1, sheet.getLastRowWithContent() + 2),
-    columnCount: Math.max(1, sheet.getLastColumnWithContent() + 2),
-  });
-  return part ? { ...area, ...part } : null;
-}
-
 /** What a style has in every cell of the areas, or null where they differ. */
-export function uniform<T>(areas: readonly Area[], read: (style: IStyleData) => T): T | null {
-  let found: { readonly value: T } | undefined;
-  for (const area of areas) {
-    const seen = cellCount(area) > 100_000 ? (existingPart(area) ?? { ...area, rowCount: 1, columnCount: 1 }) : area;
-    for (let row = seen.row; row < seen.row + seen.rowCount; row += 1) {
-      for (let column = seen.column; column < seen.column + seen.columnCount; column += 1) {
-        const value = read(styleAt(area, row, column));
-        if (!found) found = { value };
-        else if (found.value !== value) return null;
-      }
-    }
-  }
-  return found ? found.value : null;
-}
+export const uniform = <T>(areas: readonly Area[], read: (style: IStyleData) => T): T | null =>
+  uniformCells(areas, (area, row, column) => read(styleAt(area, row, column)));
 
 /** Merges a style into cells. Whole columns and rows get it themselves, and so do their cells that have their own. */
 export function applyStyle(areas: readonly Area[], style: (row: number, column: number) => IStyleData | null): void {

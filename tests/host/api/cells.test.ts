@@ -224,6 +224,14 @@ describe("formats beyond what the grid draws (RangeFormat, RangeFill, RangeFont)
       expect(range.format.shrinkToFit).toBeNull();
     }));
 
+  test("are told to differ wherever in the range they do", () =>
+    onSheet(opened.host, async (sheet, context) => {
+      sheet.getRange("A2400").format.shrinkToFit = true;
+      const range = sheet.getRange("A1:A2500").load("format/shrinkToFit");
+      await context.sync();
+      expect(range.format.shrinkToFit).toBeNull();
+    }));
+
   test("unlocked cells of a protected sheet may be written to, others not (FormatProtection.locked)", async () => {
     await onSheet(opened.host, async (sheet) => {
       sheet.getRange().format.protection.locked = false;
