@@ -36,11 +36,19 @@ const errors = new Set([
 
 const plain: IStyleData = {};
 
+/** Number of the look of a cell, a row or a column; 0 where it looks like nothing. */
+export function lookNumber(
+  own: Pick<ICellData, "s" | "custom"> | undefined,
+  { look, styles }: CellSurroundings,
+): number {
+  const style = look(own?.s);
+  const marks = own?.custom as CellMarks | null | undefined;
+  return style || marks ? styles.cell(style ?? plain, marks ?? undefined) : 0;
+}
+
 /** One cell, or nothing where it holds nothing and looks like nothing. */
 export function cellTag(cell: ICellData, row: number, column: number, around: CellSurroundings): string {
-  const look = around.look(cell.s);
-  const marks = cell.custom as CellMarks | undefined;
-  const s = look || marks ? around.styles.cell(look ?? plain, marks ?? undefined) : 0;
+  const s = lookNumber(cell, around);
   const heading = around.headingAt(row, column);
   const content = heading === undefined ? contentOf(cell, row, column, around) : textContent(heading, around);
   if (content.markup === "" && s === 0) return "";

@@ -99,9 +99,10 @@ export function saveXlsx(workbook: WorkbookToSave): SavedXlsx {
     lose("colourFilter", filter.left);
     lose("gridOnlyRule", validations.left);
     lose("tableFilter", tables.filter(isFiltered).length);
-    lose("mixedText", countRichTexts(sheet));
-    lose("tint", countMarks(sheet, ["fillTint", "fontTint", "borderTint", "fillPatternTint"]));
-    lose("tickBox", countMarks(sheet, ["control"]));
+    const cells = cellsOf(sheet);
+    lose("mixedText", countRichTexts(cells));
+    lose("tint", countMarks(cells, ["fillTint", "fontTint", "borderTint", "fillPatternTint"]));
+    lose("tickBox", countMarks(cells, ["control"]));
 
     const tableLinks = tables.map((table) => {
       tableCount += 1;
@@ -237,8 +238,8 @@ function readResources({ resources = [] }: Partial<IWorkbookData>): Resources {
 
 const isFiltered = ({ filters }: ITableJson) => (filters?.tableColumnFilterList ?? []).some(Boolean);
 
-const countMarks = (sheet: Partial<IWorksheetData>, marks: readonly (keyof CellMarks)[]): number =>
-  cellsOf(sheet).filter(({ custom }) => marks.some((mark) => custom?.[mark])).length;
+const countMarks = (cells: readonly ICellData[], marks: readonly (keyof CellMarks)[]): number =>
+  cells.filter(({ custom }) => marks.some((mark) => custom?.[mark])).length;
 
 const cellsOf = (sheet: Partial<IWorksheetData>): ICellData[] =>
   Object.values((sheet.cellData ?? {}) as Record<string, Record<string, ICellData | null>>).flatMap((row) =>
@@ -246,5 +247,5 @@ const cellsOf = (sheet: Partial<IWorksheetData>): ICellData[] =>
   );
 
 /** Texts whose runs differ; one run over the whole text is just a look. */
-const countRichTexts = (sheet: Partial<IWorksheetData>): number =>
-  cellsOf(sheet).filter((cell) => (cell.p?.body?.textRuns?.length ?? 0) > 1).length;
+const countRichTexts = (cells: readonly ICellData[]): number =>
+  cells.filter((cell) => (cell.p?.body?.textRuns?.length ?? 0) > 1).length;

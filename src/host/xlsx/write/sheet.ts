@@ -4,14 +4,12 @@ import {
   type IColumnData,
   type IRange,
   type IRowData,
-  type IStyleData,
   type IWorksheetData,
 } from "@univerjs/core";
-import type { CellMarks } from "../../engine/cellMarks";
 import type { PageSetup } from "../../engine/pageSetup";
 import { cellAddress, rangeReference } from "../addresses";
 import { heightOfPixels, widthOfPixels } from "../measures";
-import { type CellSurroundings, cellTag } from "./cells";
+import { type CellSurroundings, cellTag, lookNumber } from "./cells";
 import { fileColour } from "./colours";
 import { identityAttributes, main, relationships, tag } from "./markup";
 import { fitMarkup, pageMarkup } from "./pageSetup";
@@ -94,11 +92,6 @@ function rowsMarkup(sheet: Partial<IWorksheetData>, around: CellSurroundings, fi
 }
 
 type Line = Pick<Partial<IRowData>, "s" | "custom"> | undefined;
-
-const lookNumber = (line: Line, { look, styles }: CellSurroundings): number =>
-  styles.cell(look(line?.s) ?? plain, (line?.custom ?? {}) as CellMarks);
-
-const plain: IStyleData = {};
 
 /** A cell looks as its column and its row do, where it has no look of its own; the file has all of it in the cell. */
 function inItsLines(cell: ICellData, row: Line, column: Line, { look }: CellSurroundings): ICellData {

@@ -68,12 +68,12 @@ export class StyleSheet {
   cell(style: IStyleData, marks: CellMarks = {}): number {
     const marked = this.#known.get(style) ?? new Map<string, number>();
     this.#known.set(style, marked);
+    const key = JSON.stringify(marks);
+    const known = marked.get(key);
+    if (known !== undefined) return known;
     const protection = protectionTag(marks);
     const alignment = alignmentTag(style, marks);
     const fill = fillTag(style, marks);
-    const markup = alignment + protection + fill;
-    const known = marked.get(markup);
-    if (known !== undefined) return known;
     const font = this.#fonts.place(fontTag({ ...this.#plain, ...present(style) }));
     const fillId = fill === "" ? 0 : this.#fills.place(fill);
     const borderId = this.#borders.place(borderTag(style.bd));
@@ -97,7 +97,7 @@ export class StyleSheet {
         alignment + protection,
       ),
     );
-    marked.set(markup, number);
+    marked.set(key, number);
     return number;
   }
 
