@@ -53,7 +53,8 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
   const file = openPackage(bytes);
   const source = file.xml(file.workbookPath)!;
   const colours = readColours(firstLinked(file, file.workbookPath, "theme"));
-  const styles = readStyles(firstLinked(file, file.workbookPath, "styles"), colours);
+  const styleSource = firstLinked(file, file.workbookPath, "styles");
+  const styles = readStyles(styleSource, colours);
   const strings = firstLinked(file, file.workbookPath, "sharedStrings");
   const texts = childrenOf(strings, "si").map(textOf);
   const paths = new Map(file.linksOf(file.workbookPath).map((link) => [link.id, link.target]));
@@ -65,10 +66,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
     used[`look-${index}`] = look;
     return `look-${index}`;
   };
-  const marksOf = (index: number) => {
-    const marks = styles.marks[index];
-    return marks && Object.keys(marks).length > 0 ? marks : undefined;
-  };
+  const marksOf = (index: number) => styles.marks[index];
 
   const sheets: NonNullable<IWorkbookData["sheets"]> = {};
   const tables: Record<string, { tables: ITableJson[] }> = {};
@@ -159,7 +157,7 @@ export function openXlsx(bytes: Uint8Array, name: string): OpenedXlsx {
       formats: formatsLeft,
       charts,
       richTexts: childrenOf(strings, "si").filter(hasSeveralLooks).length,
-      gradients: countOf(firstLinked(file, file.workbookPath, "styles"), ["gradientFill"]),
+      gradients: countOf(styleSource, ["gradientFill"]),
       sparklines,
     }),
   };

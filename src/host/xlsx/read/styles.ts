@@ -17,8 +17,8 @@ import type { Colours } from "./colours";
 /** The looks a file defines: of cells by their number, of conditional formats by theirs, and of the plain cell. */
 export type Styles = {
   readonly cells: readonly IStyleData[];
-  /** What the grid cannot show of each of these looks, and keeps as marks of the cell. */
-  readonly marks: readonly CellMarks[];
+  /** What the grid cannot show of each of these looks, and keeps as marks of the cell; `undefined` for nothing. */
+  readonly marks: readonly (CellMarks | undefined)[];
   readonly conditional: readonly IStyleData[];
   readonly plain: IStyleData;
 };
@@ -43,7 +43,10 @@ export function readStyles(source: XmlElement | undefined, colours: Colours): St
     };
   });
   const patterns = childrenOf(childOf(source, "fills"), "fill").map((fill) => readPattern(fill, colours));
-  const marks = looks.map((xf): CellMarks => ({ ...readMarks(xf), ...patterns[numberOf(xf, "fillId") ?? 0] }));
+  const marks = looks.map((xf): CellMarks | undefined => {
+    const own = { ...readMarks(xf), ...patterns[numberOf(xf, "fillId") ?? 0] };
+    return Object.keys(own).length > 0 ? own : undefined;
+  });
   const conditional = childrenOf(childOf(source, "dxfs"), "dxf").map((dxf): IStyleData => {
     const [font, fill, border] = ["font", "fill", "border"].map((name) => childOf(dxf, name));
     return {
