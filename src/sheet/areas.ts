@@ -25,6 +25,9 @@ export function areasOf(address: string): Areas {
   return { address: `${columnLetters(left)}${top + 1}:${columnLetters(right)}${bottom + 1}`, rows, columns };
 }
 
+/** An address of one area without its sheet: "'Hop test'!A3:F20" as "A3:F20". */
+export const withoutSheet = (address: string): string => address.slice(address.lastIndexOf("!") + 1);
+
 /** The areas of an address without their sheet, whose name may hold commas and exclamation marks within its quotes. */
 export const splitAreas = (address: string): string[] =>
   [...address.matchAll(/(?:(?:'(?:[^']|'')*'|[^',!]+)!)?([^,!']+)(?:,|$)/g)].map((match) => match[1]!);

@@ -1,6 +1,7 @@
 import type { Report } from "../analyses/report";
 import { say } from "../language/say";
 import type { WrittenReport } from "../store/writtenReports";
+import { withoutSheet } from "./areas";
 import { layFoot, rememberedFoot } from "./foot";
 import { addChart, chartRows } from "./reportChart";
 import { footLines, originLines } from "./reportLines";
@@ -44,7 +45,7 @@ export async function createTable(
     await removeUnfilled(sheetName, headings).catch(() => undefined);
     throw failure;
   }
-  return { sheet, table, headerRow: lineCount, address: area.address.slice(area.address.lastIndexOf("!") + 1) };
+  return { sheet, table, headerRow: lineCount, address: withoutSheet(area.address) };
 }
 
 /**

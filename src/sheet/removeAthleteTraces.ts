@@ -21,6 +21,7 @@ import {
   type WrittenReports,
   writtenReportsSetting,
 } from "../store/writtenReports";
+import { withoutSheet } from "./areas";
 import { HostRefusal } from "./hostRefusal";
 import { cellsAtOnce } from "./longWork";
 import { notesSupported } from "./notes";
@@ -151,7 +152,7 @@ export async function findTraces(context: Excel.RequestContext, name: string): P
   const isMarked = Object.values(marks.marks).some(({ said }) => names(said));
   const saidByUs = Object.values(marks.marks).flatMap(({ said }) => said ?? []);
   for (const { sheet, content, place } of noted.flat()) {
-    const address = place.address.slice(place.address.lastIndexOf("!") + 1);
+    const address = withoutSheet(place.address);
     const isOurs = saidByUs.some((said) => content.includes(said) && names(said) && !names(content.replace(said, "")));
     if (!isOurs && !inRow(sheet.name, address)) found.elsewhere.push(say`${quotedSheet(sheet.name)}!${address} (note)`);
   }

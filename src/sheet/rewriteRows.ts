@@ -1,6 +1,7 @@
 import { say } from "../language/say";
 import { areaAddress, placeOf } from "../reading/address";
 import { columnOffsets, columnsOf, type StoreRemark, type StoreTable } from "../store/storeTable";
+import { withoutSheet } from "./areas";
 import { type BeforeImage, restoreCells } from "./beforeImage";
 import { type CellPlace, cellRuns } from "./cellRuns";
 import { dressCells } from "./createStoreTable";
@@ -228,7 +229,7 @@ function obstacleBelow(
     return { sheet, cell, why: say`The row of totals is in the way; switch it off for the table to grow.` };
   }
   if (below.isNullObject) return null;
-  const cell = below.address.slice(below.address.lastIndexOf("!") + 1);
+  const cell = withoutSheet(below.address);
   if (placeOf(cell.split(":")[0]!).row >= end + appended.length) return null;
   return { sheet, cell, why: say`Cells below the table are in the way; move them for the table to grow.` };
 }

@@ -1,4 +1,5 @@
 import { areaAddress, placeOf, quotedSheet } from "../reading/address";
+import { withoutSheet } from "./areas";
 import type { Anchor, CellGrid, Deed, Restoration } from "./deed";
 import { trapHost } from "./hostRefusal";
 import { inPortions } from "./longWork";
@@ -276,7 +277,7 @@ const rangeAt = ({ sheet, row, column, rowCount, columnCount }: Place): Excel.Ra
   sheet.getRangeByIndexes(row, column, rowCount, columnCount);
 
 function rectangleOf(address: string): Rectangle {
-  const [first = "", last = first] = address.slice(address.lastIndexOf("!") + 1).split(":");
+  const [first = "", last = first] = withoutSheet(address).split(":");
   const from = placeOf(first);
   const to = placeOf(last);
   return { ...from, rowCount: to.row - from.row + 1, columnCount: to.column - from.column + 1 };

@@ -3,6 +3,7 @@ import { areaAddress } from "../reading/address";
 import { type QualityWeight, weightsMatrix, weightsTable } from "../store/qualityWeights";
 import { isSameWording, wordingKey } from "../store/sameName";
 import { columnOffsets, type StoreRemark } from "../store/storeTable";
+import { withoutSheet } from "./areas";
 import { restoreCells } from "./beforeImage";
 import { cellRuns } from "./cellRuns";
 import type { Deed, Restoration } from "./deed";
@@ -168,7 +169,7 @@ async function readRoom(
   if (places.length > 0) await context.sync();
   const found = places.find(({ isNullObject }) => !isNullObject);
   return {
-    obstacle: found ? found.address.slice(found.address.lastIndexOf("!") + 1) : null,
+    obstacle: found ? withoutSheet(found.address) : null,
     looks: looks?.value ?? [],
   };
 }
