@@ -15,7 +15,8 @@ const languages: Readonly<Record<string, () => Promise<Language>>> = {
  */
 export async function chooseLanguage(display: string, content = display): Promise<string> {
   const tag = display.toLowerCase().split("-")[0]!;
-  const language = (await languages[tag]?.()) ?? english;
+  // A catalogue that cannot be fetched must not keep the pane from coming up.
+  const language = (await languages[tag]?.().catch(() => english)) ?? english;
   speak({ ...language, decimalMark: decimalMarkOf(content) });
   return language.tag;
 }
