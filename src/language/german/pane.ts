@@ -540,8 +540,9 @@ export const pane: Catalogue = {
   "Under-18s or adults": "Unter 18 oder Erwachsene",
   "Compared with the whole squad all the same, since fewer than {0} of theirs are tested or nothing says where they belong: {1}.":
     "Trotzdem mit dem ganzen Kader verglichen, da weniger als {0} der Ihren getestet sind oder nichts sagt, wohin sie gehören: {1}.",
-  "{0}{1}: only {2} tested. The middle of so few is itself uncertain by some ±{3} points.":
-    "{0}{1}: nur {2} getestet. Die Mitte von so wenigen ist selbst um etwa ±{3} Punkte unsicher.",
+  // The name of whom athletes are compared with is a dative: "dem Kader".
+  "{0}: only {1} tested. The middle of so few is itself uncertain by some ±{2} points.": (name, count, points) =>
+    `Verglichen mit ${name.charAt(0).toLowerCase()}${name.slice(1)}: nur ${count} getestet. Die Mitte von so wenigen ist selbst um etwa ±${points} Punkte unsicher.`,
   "1 kept result was left out": "1 übernommenes Ergebnis weggelassen",
   "{0} kept results were left out": "{0} übernommene Ergebnisse weggelassen",
   // words/recent

@@ -1,4 +1,4 @@
-import { say } from "../../language/say";
+import { atStart, say } from "../../language/say";
 import { fewestCompared } from "../../programme/comparedWith";
 import { listedUpTo } from "../../programme/listed";
 import type { Comparison } from "../../store/comparison";
@@ -36,7 +36,7 @@ export const priorityWords = {
     fallback: (athletes: readonly string[]) =>
       say`Compared with the whole squad all the same, since fewer than ${fewestCompared} of theirs are tested or nothing says where they belong: ${listedUpTo(athletes, 6)}.`,
     small: (name: string, athletes: number) =>
-      say`${name.charAt(0).toUpperCase()}${name.slice(1)}: only ${athletes} tested. The middle of so few is itself uncertain by some ±${Math.round(10 / Math.sqrt(athletes))} points.`,
+      say`${atStart(name)}: only ${athletes} tested. The middle of so few is itself uncertain by some ±${Math.round(10 / Math.sqrt(athletes))} points.`,
   },
 
   leftOut: {
